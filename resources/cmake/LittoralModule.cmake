@@ -1,0 +1,43 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# One rule for every target of ours: the flags our own code is held to, and a library per folder.
+
+function(littoral_flags target)
+    target_compile_options(${target} PRIVATE -Wall -Wextra -Wpedantic -Wconversion -Werror)
+    target_compile_definitions(${target} PRIVATE QT_NO_CAST_FROM_ASCII=1 QT_NO_FOREACH=1)
+    if(CMAKE_BUILD_TYPE STREQUAL "Debug")
+        target_compile_definitions(${target} PRIVATE _GLIBCXX_ASSERTIONS=1 LITTORAL_CHECKS=1)
+    endif()
+    if(LITTORAL_SANITIZE)
+        target_compile_options(${target} PRIVATE -fsanitize=${LITTORAL_SANITIZE} -fno-omit-frame-pointer)
+        target_link_options(${target} PRIVATE -fsanitize=${LITTORAL_SANITIZE})
+    endif()
+    if(LITTORAL_COVERAGE)
+        target_compile_options(${target} PRIVATE --coverage)
+        target_link_options(${target} PRIVATE --coverage)
+    endif()
+endfunction()
+
+# littoral_module(<name> [LINKS <targets>...]): static library littoral_<name> from the .cpp files of the current folder's
+# subfolder <name>; headers are included as "<layer>/<name>/file.h". The links given are the only ones it gets, so an
+# include that breaks the layering does not compile or link.
+function(littoral_module name)
+    cmake_parse_arguments(arg "" "" "LINKS" ${ARGN})
+    file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*.cpp ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*.h)
+    list(FILTER sources EXCLUDE REGEX "/\\.")
+    set(implementation ${sources})
+    list(FILTER implementation INCLUDE REGEX "\\.cpp$")
+    set(target littoral_${name})
+    if(implementation)
+        add_library(${target} STATIC ${sources})
+        target_include_directories(${target} PUBLIC ${CMAKE_SOURCE_DIR})
+        target_link_libraries(${target} PUBLIC ${arg_LINKS})
+        littoral_flags(${target})
+        if(arg_LINKS MATCHES "Qt6::" OR name MATCHES "^(care|wording|store|exchange|facade)$" OR CMAKE_CURRENT_SOURCE_DIR MATCHES "/ui$")
+            set_target_properties(${target} PROPERTIES AUTOMOC ON)
+        endif()
+    else()
+        add_library(${target} INTERFACE)
+        target_include_directories(${target} INTERFACE ${CMAKE_SOURCE_DIR})
+        target_link_libraries(${target} INTERFACE ${arg_LINKS})
+    endif()
+endfunction()
