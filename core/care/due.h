@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/care/loosening.h"
+#include "core/care/trigger.h"
+#include "core/care/work_template.h"
+#include "core/record/row.h"
+
+#include <QDate>
+#include <QString>
+#include <QStringList>
+#include <optional>
+#include <vector>
+
+namespace littoral::care {
+
+/// What put a round where it is.
+enum class Basis {
+    Cadence,  ///< so many days after the last one
+    Once,     ///< at one age
+    Event,    ///< days after something happened
+    Trigger,  ///< a reading or observation asks for it at once
+    ByHand,   ///< the keeper's own task, or a change set by hand
+    Planned,  ///< an entry planned for that day
+    Proposal, ///< evidence for changing the cadence
+};
+
+/// Why a round is due when it is: data; core/wording makes the sentence.
+struct Reason
+{
+    Basis basis = Basis::Cadence;
+    double intervalDays = 0.0;         ///< 0: not a repeating round
+    QString phaseKey;                  ///< which variant of the cadence's table
+    std::optional<QDate> cadenceUntil; ///< last day of that row of the table
+    std::optional<QDate> last;         ///< the round before this one was done on
+    std::optional<double> lastFraction;
+    std::vector<ReadingEvidence> tightened; ///< what makes it sooner or larger than the base cadence
+    std::vector<Trigger> triggers;          ///< the same with observations and events among them
+    QString trigger;       ///< key of the rule that set it off ("after-addition", "melt" ...); may be empty
+    QDate eventDay;        ///< of the event it follows
+    int dayAfter = 0;      ///< days after that event
+    int acceptedSteps = 0; ///< steps away from the table that the keeper accepted
+    bool movedByHand = false;
+    bool snoozed = false;
+    QString moveReason;
+    QStringList animalsAtRisk;               ///< of a water change or test past its day
+    std::vector<ReadingEvidence> met, unmet; ///< readings for and against a proposal to loosen
+    std::optional<Loosening> loosening;      ///< of a proposal
+};
+
+/// One round of work that is open: overdue, due or still to come.
+struct DueItem
+{
+    record::TankId tank;
+    record::LayoutId layout;
+    record::TaskId task;          ///< set when the keeper has already touched this round
+    record::EntryId plannedEntry; ///< set when it is an entry planned for that day
+    QString templateKey;          ///< empty: a task of the keeper's own
+    QString title;                ///< source text of the template, translated in the context "Templates"
+    WorkKind kind = WorkKind::Own;
+    QString subject;                                 ///< upkeep subject, or the title of a task of the keeper's own
+    QStringList parameters;                          ///< of a test: those still to be read
+    std::optional<double> fraction;                  ///< of a water change
+    std::optional<double> fractionLow, fractionHigh; ///< the range the practice gives
+    std::optional<double> litres;
+    QDate due;        ///< after moving or snoozing
+    QDate cadenceDue; ///< by the cadence: identifies the round
+    bool snoozed = false;
+    int daysOver = 0; ///< whole days past `due`; zero when due today or later
+    int graceDays = 0;
+    bool overdue = false; ///< past the grace; never for lesser periodic work that was not once entered for this tank
+    int minutes = 0;
+    int priority = 3; ///< 1 highest
+    Reason reason;
+    QString consequence; ///< source text as title
+    QString caution;     ///< id, e.g. "C-ELEC"; may be empty
+    QString source;      ///< source text as title
+};
+
+/// Every open round of a layout: the oldest overdue one of each template, then the rounds to come up to `until`, taking
+/// it that what is due is done on time. Days are the keeper's own (the date at `now`'s offset). Soonest first. Nothing
+/// for a layout that has ended or is not in the row.
+[[nodiscard]] std::vector<DueItem> dueWork(const record::Row& row, record::LayoutId layout, const record::Moment& now,
+                                           const QDate& until);
+/// The same for callers that ask for many layouts and keep the templates.
+[[nodiscard]] std::vector<DueItem> dueWork(const record::Row& row, record::LayoutId layout, const record::Moment& now,
+                                           const QDate& until, const TemplateSet& templates);
+
+/// Work asked for once for the whole row (backup, residual-current device ...). An upkeep entry in any tank closes it,
+/// and so does the setting "care.done.<template key>" with an ISO date. Items carry the first running layout, so that
+/// they can be ticked like any other.
+[[nodiscard]] std::vector<DueItem> rowWork(const record::Row& row, const record::Moment& now, const QDate& until);
+
+} // namespace littoral::care

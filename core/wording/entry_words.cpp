@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/wording/entry_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <array>
+#include <cmath>
+
+namespace littoral::wording {
+
+using namespace Qt::StringLiterals;
+using record::Entry;
+using record::EntryKind;
+
+namespace {
+
+QString words(const char* text)
+{
+    return QCoreApplication::translate("EntryWords", text);
+}
+
+struct Subject
+{
+    const char* code;
+    const char* text;
+};
+
+// Subjects with a code of their own: those that rules and templates refer to.
+constexpr std::array kSubjects{
+    Subject{"trim-stems", QT_TRANSLATE_NOOP("EntryWords", "stems trimmed")},
+    Subject{"trim-carpet", QT_TRANSLATE_NOOP("EntryWords", "carpet trimmed")},
+    Subject{"filter-service", QT_TRANSLATE_NOOP("EntryWords", "filter service")},
+    Subject{"media", QT_TRANSLATE_NOOP("EntryWords", "mature media")},
+    Subject{"given", QT_TRANSLATE_NOOP("EntryWords", "media given")},
+    Subject{"squeezings", QT_TRANSLATE_NOOP("EntryWords", "filter squeezings")},
+    Subject{"surface-film", QT_TRANSLATE_NOOP("EntryWords", "surface film")},
+    Subject{"shrimp-count", QT_TRANSLATE_NOOP("EntryWords", "shrimp counted")},
+    Subject{"alg_diatom", QT_TRANSLATE_NOOP("EntryWords", "diatom film")},
+    Subject{"alg_tuft", QT_TRANSLATE_NOOP("EntryWords", "tuft algae")},
+    Subject{"alg_spot", QT_TRANSLATE_NOOP("EntryWords", "green spot")},
+    Subject{"alg_hair", QT_TRANSLATE_NOOP("EntryWords", "green hair")},
+    Subject{"alg_dust", QT_TRANSLATE_NOOP("EntryWords", "green dust")},
+};
+
+QString percent(double fraction)
+{
+    return plainNumber(std::round(fraction * 1000.0) / 10.0);
+}
+
+QString amountText(const Entry& entry)
+{
+    return entry.unit.isEmpty() ? plainNumber(*entry.amount) : words("%1 %2").arg(plainNumber(*entry.amount), entry.unit);
+}
+
+QString counted(const Entry& entry)
+{
+    return entry.count ? words("%1 %2").arg(QString::number(*entry.count), subjectText(entry.subject)) : subjectText(entry.subject);
+}
+
+QString coreText(const Entry& entry)
+{
+    const QString name = record::entryKindName(entry.kind);
+    const QString subject = subjectText(entry.subject);
+    switch (entry.kind) {
+    case EntryKind::WaterChange:
+        return entry.fraction ? words("%1 %2 %").arg(name, percent(*entry.fraction)) : name;
+    case EntryKind::TopUp:
+        return entry.amount ? words("%1 %2 L").arg(name, plainNumber(*entry.amount)) : name;
+    case EntryKind::MediaTransfer:
+        return entry.fraction ? words("%1: %2, %3 % of a filter").arg(name, subject, percent(*entry.fraction)) : name;
+    case EntryKind::LightChange:
+        return entry.amount ? words("%1 to %2 h").arg(name, plainNumber(*entry.amount)) : name;
+    case EntryKind::Co2Change:
+        return entry.amount ? words("%1 to %2 mg/L").arg(name, plainNumber(*entry.amount)) : name;
+    case EntryKind::Observation:
+        if (entry.severity) {
+            return words("%1: %2, %3").arg(name, subject, severityWord(*entry.severity));
+        }
+        break;
+    case EntryKind::Addition:
+    case EntryKind::Loss:
+        if (entry.count) {
+            return words("%1: %2").arg(name, counted(entry));
+        }
+        break;
+    case EntryKind::Dose:
+    case EntryKind::Feeding:
+        if (entry.amount) {
+            return subject.isEmpty() ? words("%1: %2").arg(name, amountText(entry)) : words("%1: %2, %3").arg(name, subject, amountText(entry));
+        }
+        break;
+    case EntryKind::Upkeep:
+    case EntryKind::Note:
+        break;
+    }
+    return subject.isEmpty() ? name : words("%1: %2").arg(name, subject);
+}
+
+} // namespace
+
+QString plainNumber(double value, int digits)
+{
+    return QLocale::c().toString(value, 'g', digits);
+}
+
+QString subjectText(const QString& subject)
+{
+    for (const Subject& known : kSubjects) {
+        if (subject == QLatin1String(known.code)) {
+            return words(known.text);
+        }
+    }
+    return subject;
+}
+
+QString severityWord(int severity)
+{
+    constexpr std::array kWords{QT_TRANSLATE_NOOP("EntryWords", "gone"), QT_TRANSLATE_NOOP("EntryWords", "trace"), QT_TRANSLATE_NOOP("EntryWords", "clear"),
+                                QT_TRANSLATE_NOOP("EntryWords", "heavy"), QT_TRANSLATE_NOOP("EntryWords", "out of hand")};
+    return severity < 0 || severity >= static_cast<int>(kWords.size()) ? QString() : words(kWords[static_cast<std::size_t>(severity)]);
+}
+
+QString entryText(const Entry& entry)
+{
+    QString text = coreText(entry);
+    if (!entry.where.isEmpty()) {
+        text = words("%1, %2").arg(text, entry.where);
+    }
+    if (!entry.note.isEmpty()) {
+        text = words("%1. %2").arg(text, entry.note);
+    }
+    return entry.planned ? words("Planned: %1").arg(text) : text;
+}
+
+QString entryWord(const Entry& entry)
+{
+    switch (entry.kind) {
+    case EntryKind::WaterChange:
+        return entry.fraction ? percent(*entry.fraction) : QString();
+    case EntryKind::TopUp:
+        return entry.amount ? words("%1 L").arg(plainNumber(*entry.amount)) : QString();
+    case EntryKind::LightChange:
+        return entry.amount ? words("%1 h").arg(plainNumber(*entry.amount)) : QString();
+    case EntryKind::Co2Change:
+        return entry.amount ? words("%1 mg/L").arg(plainNumber(*entry.amount)) : QString();
+    case EntryKind::Observation:
+        return entry.severity.value_or(0) > 0 ? words("%1 %2").arg(subjectText(entry.subject), QString::number(*entry.severity)) : subjectText(entry.subject);
+    case EntryKind::Addition:
+    case EntryKind::Loss:
+        return counted(entry);
+    case EntryKind::Feeding:
+        return entry.amount ? amountText(entry) : QString();
+    case EntryKind::Dose:
+    case EntryKind::Upkeep:
+    case EntryKind::MediaTransfer:
+    case EntryKind::Note:
+        break;
+    }
+    return subjectText(entry.subject);
+}
+
+} // namespace littoral::wording
