@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/object_reader.h"
+#include "core/exchange/tank_document.h"
+
+namespace littoral::exchange {
+
+/// Builds a TankDocument from the parsed top object of a tank file. Used once. Complaints go through the ObjectReaders.
+class TankJsonReader final
+{
+public:
+    TankJsonReader(const NameBook& row, record::Moment now);
+
+    [[nodiscard]] TankDocument read(ObjectReader& top);
+
+private:
+    void readTank(ObjectReader& top);
+    record::SourceWaterId addSource(ObjectReader& object);
+    [[nodiscard]] std::optional<double> readNitrate(ObjectReader& object);
+    void readKit(ObjectReader& object);
+    [[nodiscard]] std::vector<double> readSteps(ObjectReader& object);
+    [[nodiscard]] QDate readDay(ObjectReader& object, const QString& key);
+    void readTarget(ObjectReader& object);
+    void readLayout(ObjectReader& object);
+    void readSetup(ObjectReader& object, record::Layout& layout);
+    void readBed(ObjectReader& object, record::Layout& layout);
+    void readWater(ObjectReader& object, record::Layout& layout);
+    /// A day count is taken only where `flooded` is known.
+    [[nodiscard]] std::optional<record::Moment> readInstant(ObjectReader& object, const QString& key,
+                                                            const record::Moment& flooded);
+    void takeReading(ObjectReader& item, record::LayoutRecord& layout);
+    void takeEntry(ObjectReader& item, record::LayoutRecord& layout, std::optional<double> net_L);
+    void takeTask(ObjectReader& item, record::LayoutRecord& layout);
+
+    NameBook m_names;
+    record::Moment m_now;
+    TankDocument m_document;
+    qint64 m_lastReading = 0;
+    qint64 m_lastEntry = 0;
+};
+
+} // namespace littoral::exchange
