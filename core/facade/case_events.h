@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/facade/forecast_case.h"
+
+namespace littoral::facade {
+
+/// A source water for the forecaster; what was not measured stays open. Alkalinity falls back on the tank's first KH reading,
+/// then on a middling tap water.
+[[nodiscard]] forecast::SourceWater caseWater(const record::SourceWater* source, const record::LayoutRecord& known);
+
+/// Turns the record's entries, and the plan, into the forecaster's events.
+class CaseEvents
+{
+public:
+    /// `full`: everything, for the plan; `then`: as known at asOf; `litres`: net, zero when unknown.
+    CaseEvents(const record::Row& everything, const record::LayoutRecord& whole, const record::Row& known, double netLitres, ForecastCase& into)
+        : row(everything), full(whole), then(known), litres(netLitres), out(into)
+    {
+    }
+
+    void collect(double lastDay);
+
+private:
+    const record::Row& row;
+    const record::LayoutRecord& full;
+    const record::Row& then;
+    const double litres;
+    ForecastCase& out;
+
+    void addEntry(const record::Entry& entry);
+    void addDose(const record::Entry& entry, double day);
+    void addFeeding(const record::Entry& entry, double day);
+    void addMedia(const record::Entry& entry, double day);
+    void addStart();
+    void addCadence(double lastDay);
+    void foldBeforeStart();
+    void add(double day, forecast::EventKind kind, double amount, int source = 0);
+    [[nodiscard]] int sourceIndex(record::SourceWaterId id);
+    [[nodiscard]] double dayOf(const record::Moment& at) const;
+
+    std::vector<record::SourceWaterId> m_waters; ///< [i] stands for setup.sources[i + 1]
+};
+
+} // namespace littoral::facade

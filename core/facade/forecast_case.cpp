@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/facade/forecast_case.h"
+
+#include "core/care/due.h"
+#include "core/care/gates.h"
+#include "core/facade/case_events.h"
+#include "core/facade/case_kits.h"
+#include "core/facade/evidence.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <bit>
+#include <cmath>
+
+namespace littoral::facade {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString words(const char* text)
+{
+    return QCoreApplication::translate("Forecast", text);
+}
+
+// Past this age the weeks of the cycle no longer matter and a settled tank's priors start a shorter run.
+constexpr double kSettledAfterDays = 120.0;
+constexpr double kSettledRunDays = 45.0;
+// Members run at least to this age, as the completion date is stated against it.
+constexpr double kCompletionHorizonDay = 60.0;
+// Soil in the tank when the keeper has not said how much: about 5 cm over the bed (common practice).
+constexpr double kUsualSoil_L_per_L = 0.17;
+
+forecast::SoilKind soilOf(record::Bed bed)
+{
+    switch (bed) {
+    case record::Bed::RichSoil:
+        return forecast::SoilKind::Rich;
+    case record::Bed::MildSoil:
+        return forecast::SoilKind::Mild;
+    case record::Bed::SpentSoil:
+    case record::Bed::Inert:
+        break;
+    }
+    return forecast::SoilKind::Inert;
+}
+
+double median(std::vector<double> values)
+{
+    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+    std::nth_element(values.begin(), middle, values.end());
+    return *middle;
+}
+
+/// FNV-1a over what decides the answer: small, stable across machines, and only ever compared with itself.
+class Fingerprint
+{
+public:
+    void add(quint64 value)
+    {
+        for (int byte = 0; byte < 8; ++byte) {
+            m_hash = (m_hash ^ ((value >> (8 * byte)) & 0xffu)) * 0x100000001b3ull;
+        }
+    }
+    void add(double value) { add(std::bit_cast<quint64>(value)); }
+    void add(const QString& text)
+    {
+        for (const QChar c : text) {
+            add(static_cast<quint64>(c.unicode()));
+        }
+    }
+    [[nodiscard]] quint64 value() const { return m_hash; }
+
+private:
+    quint64 m_hash = 0xcbf29ce484222325ull;
+};
+
+struct Builder
+{
+    const record::Row& row;
+    const record::LayoutRecord& full;
+    const record::LayoutRecord& known; ///< as known at asOf
+    ForecastCase& out;
+
+    forecast::TankCase& tank() { return out.request.tank; }
+
+    void setup(double litres)
+    {
+        const record::Layout& layout = known.layout;
+        forecast::Setup& setup = tank().setup;
+        setup.soil = soilOf(layout.bed);
+        setup.soil_L_per_L = layout.bed_L > 0.0 && litres > 0.0 ? layout.bed_L / litres : kUsualSoil_L_per_L;
+        if (setup.soil != forecast::SoilKind::Inert && layout.bed_L <= 0.0) {
+            out.remarks << words("How much soil there is was not stated; a usual bed was taken.");
+        }
+        setup.plants = static_cast<forecast::PlantDensity>(static_cast<int>(layout.plants));
+        setup.co2 = {layout.co2 == record::Co2Mode::Pressurised, layout.co2Target_mg_per_L, layout.co2Hours};
+        if (const record::Entry* set = known.lastDone(record::EntryKind::Co2Change, out.asOf)) {
+            setup.co2.level_mg_per_L = set->amount.value_or(setup.co2.level_mg_per_L);
+            setup.co2.hoursPerDay = set->second.value_or(setup.co2.hoursPerDay);
+        }
+        std::vector<double> temperatures;
+        for (const record::Reading* reading : known.readingsOf(u"temp"_s)) {
+            temperatures.push_back(reading->value);
+        }
+        setup.temperature_C = temperatures.empty() ? layout.temperature_C : median(std::move(temperatures));
+        const double age = tank().decisionDay;
+        setup.established = age > kSettledAfterDays;
+        setup.startDay = setup.established ? age - kSettledRunDays : 0.0;
+        sources();
+    }
+
+    void sources()
+    {
+        const record::SourceWater* own = row.source(known.layout.source);
+        tank().setup.sources = {caseWater(own, known)};
+        if (own == nullptr || !own->nitrate_mgN_per_L) {
+            out.remarks << words("Nitrate of the source water is not stated; a wide range was taken. A reading of it would help.");
+        }
+        if ((own == nullptr || !own->alkalinity_meq_per_L) && known.readingsOf(u"kh"_s).empty()) {
+            out.remarks << words("Alkalinity (KH) is not known; 4 dKH was taken.");
+        }
+    }
+
+    void readings()
+    {
+        CaseKits kits(row, out);
+        for (const record::Reading& reading : known.readings) {
+            const double day = record::daysBetween(out.flooded, reading.at);
+            if (day >= tank().setup.startDay && day >= 0.0) {
+                kits.add(reading, day);
+            }
+        }
+    }
+
+    void seed(const QString& name)
+    {
+        Fingerprint identity;
+        identity.add(name.toCaseFolded());
+        identity.add(static_cast<quint64>(out.flooded.utcMs()));
+        for (const forecast::CaseReading& reading : tank().readings) {
+            identity.add(reading.day);
+            identity.add(reading.low);
+            identity.add(reading.high);
+        }
+        out.request.seed = identity.value();
+    }
+
+    void fingerprint()
+    {
+        Fingerprint all;
+        all.add(static_cast<quint64>(out.request.seed));
+        const forecast::Setup& setup = tank().setup;
+        for (const double value : {setup.soil_L_per_L, setup.temperature_C, setup.co2.level_mg_per_L, setup.co2.hoursPerDay, out.request.horizonDays, out.request.stepDays}) {
+            all.add(value);
+        }
+        // What is still to come is told apart by the day alone: the answer of this morning is still the answer at noon.
+        const double now = tank().decisionDay;
+        all.add(std::floor(now));
+        all.add(static_cast<quint64>(setup.soil) * 64 + static_cast<quint64>(setup.plants) * 8 + (setup.co2.injected ? 1u : 0u));
+        for (const forecast::SourceWater& water : setup.sources) {
+            all.add(water.nitrate_mgN_per_L.value_or(-1.0));
+            all.add(water.alkalinity_meq_per_L);
+            all.add(static_cast<quint64>(water.chloramine));
+        }
+        for (const forecast::Event& event : tank().events) {
+            all.add(event.day > now ? std::floor(event.day) : event.day);
+            all.add(event.amount);
+            all.add(static_cast<quint64>(event.kind) * 1024 + static_cast<quint64>(event.source));
+        }
+        for (const forecast::Kit& kit : tank().kits) {
+            all.add(kit.unitsPerMgN);
+            all.add(static_cast<quint64>(kit.steps.size()));
+            for (const double step : kit.steps) {
+                all.add(step);
+            }
+        }
+        out.fingerprint = all.value();
+    }
+};
+
+} // namespace
+
+Result<ForecastCase> forecastCase(const record::Row& row, record::LayoutId layoutId, const record::Moment& asOf, const ForecastOptions& options)
+{
+    const record::LayoutRecord* full = row.layout(layoutId);
+    if (full == nullptr) {
+        return Error{Fault::NotFound, words("That layout is not in the store.").toStdString(), {}, {}};
+    }
+    const record::Tank* tank = row.tank(full->layout.tank);
+    if (full->layout.ended && *full->layout.ended <= asOf) {
+        return Error{Fault::BadInput, words("This layout had ended by then.").toStdString(), tank == nullptr ? std::string() : tank->name.toStdString(),
+                     words("Ask for a day while it was running, with --as-of.").toStdString()};
+    }
+    const record::Row then = asKnownAt(row, layoutId, asOf);
+    ForecastCase out;
+    out.asOf = asOf;
+    out.flooded = full->layout.flooded;
+    out.request.tank.decisionDay = std::max(0.0, record::daysBetween(out.flooded, asOf));
+    out.request.horizonDays = options.horizonDays;
+    out.request.stepDays = options.stepDays;
+    out.request.extraDays = options.extraDays;
+
+    Builder builder{row, *full, *then.layout(layoutId), out};
+    const auto volume = tank == nullptr ? std::nullopt : record::netVolume(*tank, full->layout);
+    builder.setup(volume ? volume->litres : 0.0);
+    builder.readings();
+    const double lastDay = std::max(kCompletionHorizonDay, out.request.tank.decisionDay + options.horizonDays);
+    CaseEvents(row, *full, then, volume ? volume->litres : 0.0, out).collect(lastDay);
+    if (options.withGates) {
+        out.request.gates = care::gateRules(then, layoutId);
+    }
+    builder.seed(tank == nullptr ? QString() : tank->name);
+    builder.fingerprint();
+    return out;
+}
+
+} // namespace littoral::facade

@@ -1,0 +1,320 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/facade/keeper.h"
+
+#include "core/facade/row_edit.h"
+
+#include <algorithm>
+
+namespace littoral::facade {
+
+using namespace Qt::StringLiterals;
+using store::Edit;
+
+namespace {
+
+Error noStore()
+{
+    return {Fault::NotFound, Keeper::tr("No store is open.").toStdString(), {}, Keeper::tr("Open one or make a new one first.").toStdString()};
+}
+
+} // namespace
+
+Keeper::Keeper(const record::Clock& clock, QObject* parent) : QObject(parent), m_clock(clock) {}
+Keeper::~Keeper() = default;
+
+Result<void> Keeper::create(const QString& path)
+{
+    auto made = store::Store::create(path);
+    if (!made) {
+        return made.error();
+    }
+    close();
+    m_store = std::move(made).value();
+    if (auto loaded = reload(); !loaded) {
+        return loaded;
+    }
+    emit storeOpened();
+    return {};
+}
+
+Result<void> Keeper::open(const QString& path, store::Access access)
+{
+    auto opened = store::Store::open(path, access);
+    if (!opened) {
+        return opened.error();
+    }
+    auto row = opened.value()->load();
+    if (!row) {
+        return row.error();
+    }
+    close();
+    m_store = std::move(opened).value();
+    m_row = std::move(row).value();
+    ++m_revision;
+    emit storeOpened();
+    return {};
+}
+
+void Keeper::close()
+{
+    if (m_store == nullptr) {
+        return;
+    }
+    m_store.reset();
+    m_row = {};
+    ++m_revision;
+    emit storeClosed();
+}
+
+bool Keeper::isReadOnly() const
+{
+    return m_store != nullptr && m_store->isReadOnly();
+}
+
+QString Keeper::path() const
+{
+    return m_store == nullptr ? QString() : m_store->path();
+}
+
+Result<void> Keeper::reload()
+{
+    auto row = m_store->load();
+    if (!row) {
+        return row.error();
+    }
+    m_row = std::move(row).value();
+    ++m_revision;
+    return {};
+}
+
+Result<void> Keeper::commit(const Edit& edit)
+{
+    if (m_store == nullptr) {
+        return noStore();
+    }
+    if (edit.isEmpty()) {
+        return {};
+    }
+    if (auto applied = m_store->apply(edit); !applied) {
+        return applied;
+    }
+    if (applyTo(m_row, edit)) {
+        ++m_revision;
+    } else if (auto loaded = reload(); !loaded) {
+        return loaded;
+    }
+    emit changed();
+    return {};
+}
+
+Result<QString> Keeper::undo()
+{
+    if (m_store == nullptr) {
+        return noStore();
+    }
+    auto label = m_store->undo();
+    if (label) {
+        if (auto loaded = reload(); !loaded) {
+            return loaded.error();
+        }
+        emit changed();
+    }
+    return label;
+}
+
+Result<QString> Keeper::redo()
+{
+    if (m_store == nullptr) {
+        return noStore();
+    }
+    auto label = m_store->redo();
+    if (label) {
+        if (auto loaded = reload(); !loaded) {
+            return loaded.error();
+        }
+        emit changed();
+    }
+    return label;
+}
+
+store::JournalState Keeper::journal() const
+{
+    return m_store == nullptr ? store::JournalState{} : m_store->journal();
+}
+
+void Keeper::refreshIfChangedOutside()
+{
+    if (m_store != nullptr && m_store->changedOutside() && reload()) {
+        emit changed();
+    }
+}
+
+Result<record::TankId> Keeper::addTank(record::Tank tank, record::Layout layout)
+{
+    tank.name = tank.name.trimmed();
+    if (tank.name.isEmpty()) {
+        return Error{Fault::BadInput, tr("The tank has no name.").toStdString(), {}, tr("Give it one that you would say aloud.").toStdString()};
+    }
+    if (!layout.flooded.isValid()) {
+        return Error{Fault::BadInput, tr("There is no day on which %1 was flooded.").arg(tank.name).toStdString(), {},
+                     tr("A guess will do; it can be changed later.").toStdString()};
+    }
+    int last = 0;
+    for (const record::Tank& other : m_row.tanks) {
+        last = std::max(last, other.position);
+    }
+    tank.position = last + 1;
+    Edit edit(tr("add tank %1").arg(tank.name));
+    layout.tank = edit.put(tank);
+    const record::TankId id = layout.tank;
+    edit.put(std::move(layout));
+    if (auto done = commit(edit); !done) {
+        return done.error();
+    }
+    return id;
+}
+
+Result<record::ReadingId> Keeper::enterReading(const TypedReading& typed)
+{
+    const record::LayoutRecord* layout = m_row.layout(typed.layout);
+    const record::Parameter* parameter = record::findParameter(typed.parameter);
+    if (layout == nullptr || parameter == nullptr) {
+        return Error{Fault::NotFound, tr("That tank or parameter is not in the store any more.").toStdString(), {}, {}};
+    }
+    const record::TestKit* kit = typed.kit ? m_row.kit(typed.kit) : m_row.kitFor(*layout, parameter->key);
+    record::Reading reading;
+    reading.id = typed.replaces;
+    reading.tank = layout->layout.tank;
+    reading.layout = typed.layout;
+    reading.parameter = parameter->key;
+    reading.at = typed.at;
+    reading.kit = kit == nullptr ? record::KitId{} : kit->id;
+    reading.note = typed.note;
+    reading.enteredAt = m_clock.now();
+    QString unit = typed.unit;
+    if (unit.isEmpty()) {
+        unit = kit != nullptr ? kit->unit : parameter->shown().code;
+    }
+    if (auto set = record::setTypedValue(reading, typed.typed, unit); !set) {
+        return set.error();
+    }
+    const record::Tank* tank = m_row.tank(reading.tank);
+    Edit edit(tr("%1 %2 %3, %4").arg(parameter->name, reading.typed, parameter->unit(unit)->label, tank == nullptr ? QString() : tank->name));
+    const record::ReadingId id = edit.put(std::move(reading));
+    if (auto done = commit(edit); !done) {
+        return done.error();
+    }
+    return id;
+}
+
+Result<record::EntryId> Keeper::enter(record::Entry entry)
+{
+    if (!entry.layout) {
+        const record::LayoutRecord* layout = m_row.layoutAt(entry.tank, entry.at);
+        if (layout == nullptr) {
+            return Error{Fault::NotFound, tr("This tank has no layout to write to.").toStdString(), {}, tr("Add a layout first.").toStdString()};
+        }
+        entry.layout = layout->layout.id;
+    }
+    const record::LayoutRecord* layout = m_row.layout(entry.layout);
+    if (layout == nullptr) {
+        return Error{Fault::NotFound, tr("That layout is not in the store any more.").toStdString(), {}, {}};
+    }
+    if (!entry.at.isValid()) {
+        return Error{Fault::BadInput, tr("The entry has no date.").toStdString(), {}, {}};
+    }
+    entry.tank = layout->layout.tank;
+    if (!entry.enteredAt.isValid()) {
+        entry.enteredAt = m_clock.now();
+    }
+    const record::Tank* tank = m_row.tank(entry.tank);
+    const QString what = entry.subject.isEmpty() ? record::entryKindName(entry.kind) : record::entryKindName(entry.kind) + u": "_s + entry.subject;
+    Edit edit(tr("%1, %2").arg(what, tank == nullptr ? QString() : tank->name));
+    const record::EntryId id = edit.put(std::move(entry));
+    if (auto done = commit(edit); !done) {
+        return done.error();
+    }
+    return id;
+}
+
+record::Task Keeper::taskFor(const care::DueItem& item) const
+{
+    if (item.task) {
+        if (const record::LayoutRecord* layout = m_row.layout(item.layout)) {
+            const auto found = std::ranges::find(layout->tasks, item.task, &record::Task::id);
+            if (found != layout->tasks.end()) {
+                return *found;
+            }
+        }
+    }
+    record::Task task;
+    task.tank = item.tank;
+    task.layout = item.layout;
+    task.templateKey = item.templateKey;
+    task.title = item.templateKey.isEmpty() ? item.subject : QString();
+    task.due = item.cadenceDue;
+    task.enteredAt = m_clock.now();
+    return task;
+}
+
+Result<void> Keeper::markDone(const care::DueItem& item, const record::Moment& at)
+{
+    Edit edit(tr("work done"));
+    record::Task task = taskFor(item);
+    task.state = record::TaskState::Done;
+    task.closedAt = at;
+    std::optional<record::Entry> entry = entryThatCloses(m_row, item, at);
+    if (entry) {
+        entry->enteredAt = m_clock.now();
+        task.closedBy = edit.put(std::move(*entry));
+    }
+    edit.put(std::move(task));
+    return commit(edit);
+}
+
+Result<void> Keeper::skip(const care::DueItem& item, const QString& reason)
+{
+    if (reason.trimmed().isEmpty()) {
+        return Error{Fault::BadInput, tr("Skipping needs a reason.").toStdString(), {}, tr("A few words are enough; they stay with the round.").toStdString()};
+    }
+    record::Task task = taskFor(item);
+    task.state = record::TaskState::Skipped;
+    task.closedAt = m_clock.now();
+    task.reason = reason.trimmed();
+    Edit edit(tr("work skipped"));
+    edit.put(std::move(task));
+    return commit(edit);
+}
+
+Result<void> Keeper::snooze(const care::DueItem& item, const QDate& until)
+{
+    if (!until.isValid() || until <= m_clock.today()) {
+        return Error{Fault::BadInput, tr("Snoozing needs a day after today.").toStdString(), {}, {}};
+    }
+    record::Task task = taskFor(item);
+    task.movedTo = until;
+    task.snoozed = true;
+    Edit edit(tr("work snoozed"));
+    edit.put(std::move(task));
+    return commit(edit);
+}
+
+Result<void> Keeper::moveTo(const care::DueItem& item, const QDate& day)
+{
+    if (!day.isValid()) {
+        return Error{Fault::BadInput, tr("That is not a day.").toStdString(), {}, {}};
+    }
+    record::Task task = taskFor(item);
+    task.movedTo = day;
+    task.snoozed = false;
+    Edit edit(tr("work moved"));
+    edit.put(std::move(task));
+    return commit(edit);
+}
+
+QString Keeper::lastChangeText() const
+{
+    return journal().undoLabel.value_or(QString());
+}
+
+} // namespace littoral::facade
