@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/ctl/context.h"
+
+namespace littoral::ctl {
+
+/// One verb each: the words after it, the exit code back.
+int runInit(Context& context, const QStringList& words);
+int runSample(Context& context, const QStringList& words);
+int runTank(Context& context, const QStringList& words);
+int runImport(Context& context, const QStringList& words);
+int runDue(Context& context, const QStringList& words);
+int runForecast(Context& context, const QStringList& words);
+int runExport(Context& context, const QStringList& words);
+int runVerify(Context& context, const QStringList& words);
+int runBackup(Context& context, const QStringList& words);
+
+/// Finds the verb and runs it; answers --help and --version itself.
+int run(Context& context, const QStringList& words);
+
+} // namespace littoral::ctl

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/ctl/verbs.h"
+#include "core/exchange/instant.h"
+
+#include <QCoreApplication>
+#include <QIODevice>
+#include <QLocale>
+#include <cstdio>
+
+namespace {
+
+using namespace littoral;
+
+/// The system's clock, or in tests the instant in LITTORAL_NOW.
+std::unique_ptr<record::Clock> makeClock()
+{
+    if (const auto fixed = exchange::parseInstant(qEnvironmentVariable("LITTORAL_NOW"))) {
+        return std::make_unique<record::FixedClock>(*fixed);
+    }
+    return std::make_unique<record::SystemClock>();
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QCoreApplication app(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("littoralctl"));
+    // What scripts read must not change with the machine's language.
+    QLocale::setDefault(QLocale::c());
+    const auto clock = makeClock();
+    ctl::Context context{*clock, QTextStream(stdout, QIODevice::WriteOnly), QTextStream(stderr, QIODevice::WriteOnly)};
+    const int code = ctl::run(context, QCoreApplication::arguments().mid(1));
+    context.out.flush();
+    context.err.flush();
+    if (context.out.status() == QTextStream::WriteFailed || std::ferror(stdout) != 0) {
+        return code == ctl::kDone ? ctl::kFailed : code;
+    }
+    return code;
+}
