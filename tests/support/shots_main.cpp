@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Renders every page of the sample row to PNG without a display: fixed clock, light and dark, 100 % and 200 % text.
+// Usage: littoral_shots FOLDER
+#include "core/facade/forecasts.h"
+#include "core/facade/keeper.h"
+#include "core/facade/sample_row.h"
+#include "ui/frame/file_ask.h"
+#include "ui/frame/main_window.h"
+#include "ui/pages/lanes/lanes_page.h"
+#include "ui/style/littoral_style.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <cstdio>
+
+using namespace littoral;
+using namespace Qt::StringLiterals;
+
+namespace {
+
+constexpr QSize kSize(1600, 1000);
+constexpr QSize kSmallest(1024, 680);
+constexpr int kSettleMs = 350; // longer than any animation of the workbench
+
+void settle()
+{
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < kSettleMs) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+}
+
+class Shooter
+{
+public:
+    Shooter(QApplication& app, QDir folder) : m_app(app), m_folder(std::move(folder)) {}
+
+    /// One window with its own store, photographed page by page.
+    void shoot(ui::Scheme scheme, double textScale, QSize size, bool sample)
+    {
+        QTemporaryDir place;
+        const record::FixedClock clock(record::Moment::fromIso(u"2026-11-25T07:40:00Z"_s));
+        ui::Theme theme(scheme, textScale);
+        ui::applyTheme(m_app, theme);
+        facade::Keeper keeper(clock);
+        facade::Forecasts forecasts(keeper);
+        ui::FileAsk ask;
+        if (sample) {
+            require(keeper.create(place.filePath(u"sample.littoral"_s)));
+            require(facade::makeSampleRow(keeper, clock.now()));
+        }
+        ui::MainWindow window(keeper, forecasts, theme, ask);
+        window.resize(size);
+        window.show();
+        settle();
+        forecasts.refresh();
+        forecasts.wait();
+        settle();
+        const QString suffix = u"_%1%2%3"_s.arg(scheme == ui::Scheme::Dark ? u"dark"_s : scheme == ui::Scheme::HighContrast ? u"contrast"_s : u"light"_s,
+                                               textScale > 1.0 ? u"_%1"_s.arg(qRound(textScale * 100)) : QString(),
+                                               size == kSize ? QString() : u"_small"_s);
+        if (!sample) {
+            save(window, u"first_run"_s + suffix);
+            return;
+        }
+        window.showPage(ui::MainWindow::Page::Lanes);
+        settle();
+        save(window, u"lanes"_s + suffix);
+        if (QAction* age = window.actions().action(u"lanes.mode"_s)) {
+            age->trigger();
+            settle();
+            save(window, u"lanes_age"_s + suffix);
+            age->trigger();
+        }
+        window.showPage(ui::MainWindow::Page::Rounds);
+        settle();
+        save(window, u"rounds"_s + suffix);
+        editors(window, suffix);
+    }
+
+private:
+    void editors(ui::MainWindow& window, const QString& suffix)
+    {
+        for (const auto& [action, name] : {std::pair(u"entry.new"_s, u"entry_editor"_s), std::pair(u"tank.edit"_s, u"tank_editor"_s), std::pair(u"keys"_s, u"keys"_s)}) {
+            if (QAction* open = window.actions().action(action)) {
+                open->trigger();
+                settle();
+                save(window, name + suffix);
+            }
+        }
+    }
+
+    static void require(const Result<void>& done)
+    {
+        if (!done) {
+            std::fprintf(stderr, "%s\n", done.error().sentence().c_str());
+            std::exit(1);
+        }
+    }
+
+    void save(QWidget& window, const QString& name)
+    {
+        const QString path = m_folder.filePath(name + u".png"_s);
+        if (!window.grab().save(path)) {
+            std::fprintf(stderr, "cannot write %s\n", qPrintable(path));
+            std::exit(1);
+        }
+        std::printf("%s\n", qPrintable(path));
+    }
+
+    QApplication& m_app;
+    QDir m_folder;
+};
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    // The keeper's own window size and look stay out of the pictures.
+    QTemporaryDir settings;
+    qputenv("XDG_CONFIG_HOME", settings.path().toUtf8());
+    QApplication app(argc, argv);
+    QStandardPaths::setTestModeEnabled(true);
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const QStringList arguments = QApplication::arguments();
+    QDir folder(arguments.size() > 1 ? arguments[1] : u"build/shots"_s);
+    if (!folder.mkpath(u"."_s)) {
+        std::fprintf(stderr, "cannot make %s\n", qPrintable(folder.path()));
+        return 1;
+    }
+    Shooter shooter(app, folder);
+    for (const ui::Scheme scheme : {ui::Scheme::Light, ui::Scheme::Dark}) {
+        for (const double scale : {1.0, 2.0}) {
+            shooter.shoot(scheme, scale, kSize, true);
+            shooter.shoot(scheme, scale, kSize, false);
+        }
+    }
+    shooter.shoot(ui::Scheme::HighContrast, 1.0, kSize, true);
+    shooter.shoot(ui::Scheme::Light, 1.0, kSmallest, true);
+    return 0;
+}

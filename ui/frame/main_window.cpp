@@ -1,0 +1,352 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/frame/main_window.h"
+
+#include "ui/frame/panels.h"
+#include "ui/frame/rail.h"
+#include "ui/frame/regions.h"
+#include "ui/frame/status_line.h"
+#include "ui/frame/store_desk.h"
+#include "ui/frame/top_bar.h"
+#include "ui/pages/first_run/first_run_page.h"
+#include "ui/pages/lanes/lanes_page.h"
+#include "ui/pages/rounds/rounds_page.h"
+#include "ui/pages/rounds/seen_row.h"
+#include "ui/widgets/find_field.h"
+#include "ui/widgets/lanes/lane_view.h"
+#include "ui/widgets/notice_strip.h"
+#include "ui/widgets/quiet_fields.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QListView>
+#include <QMenu>
+#include <QPainter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace littoral::ui {
+
+namespace {
+constexpr int kForecastDelayMs = 400; // typing a round asks for one run, not for one a cell
+constexpr int kMinuteMs = 60'000;
+} // namespace
+
+MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme& theme, Ask& ask, QWidget* parent)
+    : QWidget(parent)
+    , m_keeper(keeper)
+    , m_forecasts(forecasts)
+    , m_theme(theme)
+    , m_actions(new ActionRegistry(this))
+    , m_find(new FindModel(keeper, this))
+    , m_desk(new StoreDesk(keeper, ask, m_session, this))
+    , m_top(new TopBar(theme, *m_find))
+    , m_rail(new Rail(theme, keeper, forecasts))
+    , m_banner(new NoticeStrip(theme))
+    , m_error(new NoticeStrip(theme))
+    , m_stack(new QStackedWidget)
+    , m_firstRun(new FirstRunPage(keeper, theme))
+    , m_lanes(new LanesPage(keeper, forecasts, theme))
+    , m_rounds(new RoundsPage(keeper, forecasts, theme, ask))
+    , m_panels(new Panels(keeper, theme, *m_actions, this))
+    , m_status(new StatusLine(theme, keeper))
+    , m_menu(new QMenu(this))
+{
+    setWindowTitle(tr("Littoral"));
+    setMinimumSize(1024, 680);
+    qApp->installEventFilter(new QuietFields(this));
+    assemble();
+    makePageActions();
+    makeRowActions();
+    makeEditActions();
+    makeStoreActions();
+    makeLookActions();
+    makeMenu();
+    connectStore();
+    connectPages();
+    if (!restoreGeometry(m_session.geometry())) {
+        resize(1600, 1000);
+    }
+    storeChanged();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::assemble()
+{
+    m_top->addPage(tr("Lanes"), QStringLiteral("1"));
+    m_top->addPage(tr("Rounds"), QStringLiteral("2"));
+    m_stack->addWidget(m_firstRun);
+    m_stack->addWidget(m_lanes);
+    m_stack->addWidget(m_rounds);
+    m_stack->setAccessibleName(tr("Page"));
+    auto* middle = new QHBoxLayout;
+    middle->setSpacing(0);
+    middle->addWidget(m_stack, 1);
+    middle->addWidget(m_panels->host());
+    auto* right = new QVBoxLayout;
+    right->setSpacing(0);
+    right->addWidget(m_banner);
+    right->addWidget(m_error);
+    right->addLayout(middle, 1);
+    auto* lower = new QHBoxLayout;
+    lower->setSpacing(0);
+    lower->addWidget(m_rail);
+    lower->addLayout(right, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_top);
+    column->addLayout(lower, 1);
+    column->addWidget(m_status);
+    m_banner->setStanding(true);
+}
+
+void MainWindow::connectStore()
+{
+    connect(&m_keeper, &facade::Keeper::storeOpened, this, &MainWindow::storeChanged);
+    connect(&m_keeper, &facade::Keeper::storeClosed, this, &MainWindow::storeChanged);
+    connect(&m_keeper, &facade::Keeper::changed, this, [this] {
+        refreshActions();
+        refreshPages();
+        m_forecastSoon.start(kForecastDelayMs);
+    });
+    connect(m_desk, &StoreDesk::told, this, &MainWindow::tell);
+    connect(m_desk, &StoreDesk::failed, this, &MainWindow::fail);
+    connect(m_desk, &StoreDesk::problems, m_error, &NoticeStrip::showProblems);
+    connect(m_desk, &StoreDesk::backedUp, m_status, &StatusLine::setLastBackup);
+    connect(m_desk, &StoreDesk::tankAdded, this, [this](record::TankId tank) {
+        m_firstRun->clearFields();
+        select(tank);
+        showPage(Page::Lanes);
+    });
+    m_forecastSoon.setSingleShot(true);
+    connect(&m_forecastSoon, &QTimer::timeout, &m_forecasts, &facade::Forecasts::refresh);
+    // A window left open over midnight, and a store another program writes to, come up to date by themselves.
+    connect(&m_minute, &QTimer::timeout, this, [this] {
+        m_keeper.refreshIfChangedOutside();
+        if (m_rounds->model().day() != m_keeper.clock().today()) {
+            m_rail->model().refresh();
+            m_rounds->model().refresh();
+            m_status->refresh();
+        }
+    });
+    m_minute.start(kMinuteMs);
+}
+
+void MainWindow::connectPages()
+{
+    connect(m_top, &TopBar::pageChosen, this, [this](int page) { showPage(static_cast<Page>(page)); });
+    connect(m_top, &TopBar::newEntry, m_actions->action(QStringLiteral("entry.new")), &QAction::trigger);
+    connect(m_top, &TopBar::menuWanted, m_actions->action(QStringLiteral("menu")), &QAction::trigger);
+    connect(m_rail, &Rail::selectedChanged, this, &MainWindow::select);
+    connect(m_rail, &Rail::opened, m_panels, &Panels::editLayout);
+    connect(m_rail, &Rail::addWanted, m_panels, &Panels::addTank);
+    connect(&m_rail->model(), &TanksModel::shownChanged, this, [this] { m_lanes->setShown(m_rail->model().shown()); });
+    connect(m_lanes, &LanesPage::selected, this, &MainWindow::select);
+    connect(m_lanes, &LanesPage::told, this, &MainWindow::tell);
+    connect(m_lanes, &LanesPage::failed, this, &MainWindow::fail);
+    connect(m_lanes, &LanesPage::entryOpenWanted, m_panels, &Panels::editEntry);
+    connect(m_lanes, &LanesPage::readingOpenWanted, m_panels, &Panels::editReading);
+    connect(m_lanes, &LanesPage::layoutOpenWanted, m_panels, &Panels::editLayout);
+    connect(m_lanes, &LanesPage::workOpenWanted, this, &MainWindow::openWork);
+    connect(m_lanes, &LanesPage::waterChangeWanted, this, [this](record::TankId tank, record::LayoutId) {
+        m_panels->newEntry(tank, record::EntryKind::WaterChange);
+    });
+    connect(m_firstRun, &FirstRunPage::sampleWanted, m_desk, &StoreDesk::openSample);
+    connect(m_firstRun, &FirstRunPage::csvWanted, m_desk, &StoreDesk::askImport);
+    connect(m_firstRun, &FirstRunPage::tankGiven, m_desk, &StoreDesk::addFirstTank);
+    connect(m_rounds, &RoundsPage::selected, this, &MainWindow::select);
+    connect(m_rounds, &RoundsPage::told, this, &MainWindow::tell);
+    connect(m_rounds, &RoundsPage::failed, this, &MainWindow::fail);
+    connect(m_rounds, &RoundsPage::finished, this, [this](const QString& sentence) {
+        showPage(Page::Lanes);
+        tell(sentence);
+    });
+    connect(m_panels, &Panels::tankAdded, this, &MainWindow::select);
+    connect(m_panels->host(), &PanelHost::told, this, &MainWindow::tell);
+    connect(m_panels->host(), &PanelHost::openChanged, this, &MainWindow::arrange);
+    connect(m_status, &StatusLine::undoWanted, this, [this] { undo(false); });
+    connect(m_find, &FindModel::tankChosen, this, [this](record::TankId tank) {
+        select(tank);
+        m_rail->list()->setFocus();
+    });
+    connect(m_find, &FindModel::entryChosen, m_panels, &Panels::editEntry);
+    m_find->setOffers([this] { return m_actions->offers(); });
+    connect(&m_theme, &Theme::changed, this, &MainWindow::arrange);
+}
+
+void MainWindow::openAtStart(const std::optional<QString>& path, bool sample)
+{
+    m_desk->openAtStart(path, sample);
+    refreshPages();
+    if (m_stack->currentWidget() == m_firstRun) {
+        m_firstRun->focusFirst();
+    } else {
+        m_rail->list()->setFocus();
+    }
+}
+
+void MainWindow::storeChanged()
+{
+    m_error->hide();
+    if (m_keeper.hasStore() && m_keeper.isReadOnly()) {
+        m_banner->showNote(tr("This store is open for reading only: another program holds it, or the file may not be "
+                              "written. Viewing works; nothing is changed."));
+    } else {
+        m_banner->hide();
+    }
+    m_status->setLastBackup(m_keeper.hasStore() ? m_session.lastBackup(m_keeper.path()) : QDateTime());
+    m_firstRun->setStorePlace(m_desk->storePlace());
+    setWindowTitle(m_keeper.hasStore() ? tr("%1 - Littoral").arg(QFileInfo(m_keeper.path()).completeBaseName())
+                                       : tr("Littoral"));
+    m_rail->select(m_rail->selected());
+    m_lanes->setShown(m_rail->model().shown());
+    refreshActions();
+    refreshPages();
+    if (m_keeper.hasStore()) {
+        m_forecastSoon.start(kForecastDelayMs);
+    }
+}
+
+void MainWindow::refreshPages()
+{
+    const bool empty = m_keeper.row().tanks.empty();
+    m_rail->setVisible(!empty);
+    QWidget* wanted = empty                   ? static_cast<QWidget*>(m_firstRun)
+                      : m_page == Page::Lanes ? static_cast<QWidget*>(m_lanes)
+                                              : m_rounds;
+    if (m_stack->currentWidget() != wanted) {
+        m_stack->setCurrentWidget(wanted);
+    }
+    m_top->setPage(static_cast<int>(m_page));
+}
+
+void MainWindow::showPage(Page page)
+{
+    m_rounds->settle();
+    m_page = page;
+    refreshPages();
+    if (m_stack->currentWidget() == m_rounds) {
+        m_rounds->begin();
+    } else if (m_stack->currentWidget() == m_lanes) {
+        m_lanes->view().setFocus(Qt::OtherFocusReason);
+    } else if (QWidget* first = firstFocusable(m_stack->currentWidget())) {
+        first->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void MainWindow::select(record::TankId tank)
+{
+    m_rail->select(tank);
+    m_lanes->setSelected(tank);
+    m_rounds->setSelected(tank);
+    refreshActions();
+}
+
+void MainWindow::openWork(const care::DueItem& item)
+{
+    select(item.tank);
+    if (item.kind == care::WorkKind::Test) {
+        showPage(Page::Rounds);
+        return;
+    }
+    // What is known of the work is filled in; saving the entry closes its round.
+    record::Entry entry;
+    entry.tank = item.tank;
+    entry.kind = item.kind == care::WorkKind::WaterChange ? record::EntryKind::WaterChange
+                 : item.kind == care::WorkKind::Look      ? record::EntryKind::Observation
+                 : item.kind == care::WorkKind::Upkeep    ? record::EntryKind::Upkeep
+                                                          : record::EntryKind::Note;
+    entry.fraction = item.kind == care::WorkKind::WaterChange ? item.fraction : std::nullopt;
+    entry.subject = item.kind == care::WorkKind::WaterChange ? QString() : item.subject;
+    m_panels->newEntry(entry);
+}
+
+void MainWindow::tell(const QString& sentence)
+{
+    m_status->tell(sentence);
+}
+
+void MainWindow::fail(const Error& error, const QString& safe)
+{
+    m_error->showError(error, safe);
+}
+
+void MainWindow::undo(bool redo)
+{
+    m_rounds->settle();
+    const auto done = redo ? m_keeper.redo() : m_keeper.undo();
+    if (!done) {
+        if (done.error().fault != Fault::NotFound) {
+            fail(done.error(), tr("The store is as it was."));
+        }
+        return;
+    }
+    tell(redo ? tr("Done again: %1").arg(*done) : tr("Undone: %1").arg(*done));
+}
+
+void MainWindow::goToRegion(bool next)
+{
+    QList<QWidget*> regions{m_top, m_rail};
+    if (m_stack->currentWidget() == m_rounds) {
+        regions << m_rounds->regions();
+    } else {
+        regions << m_stack->currentWidget();
+    }
+    regions << m_panels->host() << m_status;
+    ui::goToRegion(regions, next);
+}
+
+void MainWindow::arrange()
+{
+    const bool folded = width() < 1280 || width() < m_theme.px(208 * 3.5);
+    m_rail->setFolded(folded);
+    // Where both do not fit, the panel takes the page's place; the page is there again when the panel closes.
+    const int room = width() - (m_rail->isHidden() ? 0 : m_rail->width());
+    const int panel = m_theme.px(380);
+    const bool both = room >= panel + m_theme.px(420);
+    m_stack->setVisible(both || m_panels->host()->current() == nullptr);
+    m_panels->host()->setMaximumWidth(both ? panel : QWIDGETSIZE_MAX);
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    m_rounds->settle();
+    m_session.setGeometry(saveGeometry());
+    event->accept();
+}
+
+void MainWindow::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::ActivationChange && isActiveWindow()) {
+        m_keeper.refreshIfChangedOutside();
+    }
+    QWidget::changeEvent(event);
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape) {
+        if (m_panels->host()->current() != nullptr) {
+            m_panels->host()->close();
+        } else if (QWidget* first = firstFocusable(m_stack->currentWidget())) {
+            first->setFocus(Qt::OtherFocusReason);
+        }
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+void MainWindow::paintEvent(QPaintEvent*)
+{
+    QPainter(this).fillRect(rect(), m_theme[Token::Window]);
+}
+
+} // namespace littoral::ui

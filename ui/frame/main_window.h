@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/facade/forecasts.h"
+#include "core/facade/keeper.h"
+#include "ui/frame/action_registry.h"
+#include "ui/frame/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/ask.h"
+
+#include <QTimer>
+#include <QWidget>
+#include <optional>
+
+class QMenu;
+class QStackedWidget;
+
+namespace littoral::ui {
+
+class FirstRunPage;
+class LanesPage;
+class NoticeStrip;
+class Panels;
+class Rail;
+class RoundsPage;
+class StatusLine;
+class StoreDesk;
+class TopBar;
+
+/// The window: puts bars, rail, pages and panels together and connects them; what they do is their own business.
+class MainWindow final : public QWidget
+{
+    Q_OBJECT
+
+public:
+    enum class Page { Lanes, Rounds };
+    Q_ENUM(Page)
+
+    /// All references outlive the window.
+    MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme& theme, Ask& ask, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// A path given, the sample row, or whatever was open last; with none of them the first-run page stays. Asks
+    /// nothing.
+    void openAtStart(const std::optional<QString>& path, bool sample);
+    /// The desktop's own look, for "follow the system"; see systemScheme().
+    void setSystemScheme(Scheme scheme);
+
+    [[nodiscard]] ActionRegistry& actions() { return *m_actions; }
+    [[nodiscard]] RoundsPage* rounds() { return m_rounds; }
+    [[nodiscard]] FirstRunPage* firstRun() { return m_firstRun; }
+    [[nodiscard]] Panels* panels() { return m_panels; }
+    [[nodiscard]] Rail* rail() { return m_rail; }
+    [[nodiscard]] StatusLine* statusLine() { return m_status; }
+    [[nodiscard]] NoticeStrip* errorStrip() { return m_error; }
+    [[nodiscard]] NoticeStrip* banner() { return m_banner; }
+    [[nodiscard]] TopBar* topBar() { return m_top; }
+    [[nodiscard]] Page page() const { return m_page; }
+    void showPage(Page page);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void assemble();
+    void makeStoreActions();
+    void makeRowActions();
+    void makeEditActions();
+    void makePageActions();
+    void makeLookActions();
+    void makeMenu();
+    void connectStore();
+    void connectPages();
+    void storeChanged();
+    void refreshActions();
+    void refreshPages();
+    void select(record::TankId tank);
+    void openWork(const care::DueItem& item);
+    void showKeys();
+    void undo(bool redo);
+    void tell(const QString& sentence);
+    void fail(const Error& error, const QString& safe);
+    void setLook(Look look);
+    void setTextScale(double scale);
+    void arrange();
+    void goToRegion(bool next);
+
+    facade::Keeper& m_keeper;
+    facade::Forecasts& m_forecasts;
+    Theme& m_theme;
+    Session m_session;
+    Scheme m_system = Scheme::Light;
+    Page m_page = Page::Lanes;
+    ActionRegistry* m_actions;
+    FindModel* m_find;
+    StoreDesk* m_desk;
+    TopBar* m_top;
+    Rail* m_rail;
+    NoticeStrip* m_banner;
+    NoticeStrip* m_error;
+    QStackedWidget* m_stack;
+    FirstRunPage* m_firstRun;
+    LanesPage* m_lanes;
+    RoundsPage* m_rounds;
+    Panels* m_panels;
+    StatusLine* m_status;
+    QMenu* m_menu;
+    QTimer m_forecastSoon;
+    QTimer m_minute;
+};
+
+} // namespace littoral::ui

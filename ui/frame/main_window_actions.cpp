@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/frame/main_window.h"
+
+#include "ui/frame/panels.h"
+#include "ui/frame/rail.h"
+#include "ui/frame/store_desk.h"
+#include "ui/frame/top_bar.h"
+#include "ui/pages/rounds/rounds_page.h"
+#include "ui/widgets/find_field.h"
+
+#include <QActionGroup>
+#include <QMenu>
+#include <QPushButton>
+
+namespace littoral::ui {
+
+using namespace Qt::StringLiterals;
+using Group = ActionRegistry::Group;
+
+void MainWindow::makePageActions()
+{
+    m_actions->add(u"page.lanes"_s, tr("&Lanes"), Group::Pages, {QKeySequence(Qt::CTRL | Qt::Key_1)},
+                   [this] { showPage(Page::Lanes); });
+    m_actions->add(u"page.rounds"_s, tr("&Rounds"), Group::Pages, {QKeySequence(Qt::CTRL | Qt::Key_2)},
+                   [this] { showPage(Page::Rounds); });
+    m_actions->add(u"region.next"_s, tr("Next region"), Group::Pages, {QKeySequence(Qt::Key_F6)},
+                   [this] { goToRegion(true); });
+    m_actions->add(u"region.previous"_s, tr("Previous region"), Group::Pages, {QKeySequence(Qt::SHIFT | Qt::Key_F6)},
+                   [this] { goToRegion(false); });
+    m_actions->add(u"find"_s, tr("&Find or do anything"), Group::Edit, {QKeySequence(Qt::CTRL | Qt::Key_K)},
+                   [this] { m_top->find()->open(); });
+    m_actions->add(u"menu"_s, tr("Menu"), Group::Help, {QKeySequence(Qt::Key_F10)}, [this] {
+        QPushButton* button = m_top->menuButton();
+        m_menu->popup(button->mapToGlobal(QPoint(button->width() - m_menu->sizeHint().width(), button->height() + 2)));
+        m_menu->setActiveAction(m_menu->actions().value(0));
+    });
+    m_actions->add(
+        u"keys"_s, tr("&Keys"), Group::Help,
+        {QKeySequence(Qt::Key_Question), QKeySequence(Qt::SHIFT | Qt::Key_Question), QKeySequence(Qt::Key_F1)},
+        [this] { showKeys(); });
+}
+
+void MainWindow::makeRowActions()
+{
+    const auto tank = [this] { return m_rail->selected(); };
+    m_actions->add(u"entry.new"_s, tr("&New entry"), Group::Row,
+                   {QKeySequence(Qt::CTRL | Qt::Key_E), QKeySequence(Qt::Key_E)},
+                   [this, tank] { m_panels->newEntry(tank(), record::EntryKind::WaterChange); });
+    m_actions->add(u"entry.change"_s, tr("&Water change..."), Group::Row, {},
+                   [this, tank] { m_panels->newEntry(tank(), record::EntryKind::WaterChange); });
+    m_actions->add(u"entries"_s, tr("Entries of the tank..."), Group::Row, {QKeySequence(Qt::CTRL | Qt::Key_L)},
+                   [this, tank] { m_panels->showEntries(tank()); });
+    m_actions->add(u"tank.add"_s, tr("&Add a tank..."), Group::Row, {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)},
+                   [this] { m_panels->addTank(); });
+    m_actions->add(u"tank.edit"_s, tr("Edit the &tank..."), Group::Row, {QKeySequence(Qt::CTRL | Qt::Key_T)},
+                   [this, tank] { m_panels->editTank(tank()); });
+    m_actions->add(u"targets"_s, tr("Target &bands..."), Group::Row, {},
+                   [this, tank] { m_panels->showTargets(tank()); });
+    m_actions->add(u"kits"_s, tr("Test &kits..."), Group::Row, {}, [this] { m_panels->showKits(); });
+    m_actions->add(u"source"_s, tr("New &source water..."), Group::Row, {}, [this] { m_panels->showSource({}); });
+}
+
+void MainWindow::makeEditActions()
+{
+    m_actions->add(u"undo"_s, tr("&Undo"), Group::Edit, {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] { undo(false); });
+    m_actions->add(u"redo"_s, tr("Re&do"), Group::Edit,
+                   {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)},
+                   [this] { undo(true); });
+}
+
+void MainWindow::makeStoreActions()
+{
+    m_actions->add(u"store.new"_s, tr("&New store..."), Group::Store, {QKeySequence(Qt::CTRL | Qt::Key_N)},
+                   [this] { m_desk->askNew(); });
+    m_actions->add(u"store.open"_s, tr("&Open a store..."), Group::Store, {QKeySequence(Qt::CTRL | Qt::Key_O)},
+                   [this] { m_desk->askOpen(); });
+    m_actions->add(u"store.sample"_s, tr("Open the &sample row"), Group::Store, {}, [this] { m_desk->openSample(); });
+    m_actions->add(u"store.import"_s, tr("&Import CSV..."), Group::Store, {QKeySequence(Qt::CTRL | Qt::Key_I)},
+                   [this] { m_desk->askImport(); });
+    m_actions->add(u"store.export"_s, tr("&Export..."), Group::Store, {}, [this] { m_desk->askExport(); });
+    m_actions->add(u"store.backup"_s, tr("&Back up..."), Group::Store, {QKeySequence(Qt::CTRL | Qt::Key_B)},
+                   [this] { m_desk->askBackup(); });
+    m_actions->add(u"quit"_s, tr("&Quit"), Group::Store, {QKeySequence(Qt::CTRL | Qt::Key_Q)}, [this] { close(); });
+}
+
+void MainWindow::makeLookActions()
+{
+    auto* looks = new QActionGroup(this);
+    const auto look = [&](const QString& id, const QString& text, Look which) {
+        QAction* action = m_actions->add(id, text, Group::View, {}, [this, which] { setLook(which); });
+        action->setCheckable(true);
+        action->setChecked(m_session.look() == which);
+        looks->addAction(action);
+    };
+    look(u"look.light"_s, tr("&Light"), Look::Light);
+    look(u"look.dark"_s, tr("&Dark"), Look::Dark);
+    look(u"look.contrast"_s, tr("High &contrast"), Look::HighContrast);
+    look(u"look.system"_s, tr("Follow the &system"), Look::System);
+    auto* sizes = new QActionGroup(this);
+    for (const int percent : {100, 125, 150, 175, 200}) {
+        QAction* action = m_actions->add(u"text.%1"_s.arg(percent), tr("Text size %1 %").arg(percent), Group::View, {},
+                                         [this, percent] { setTextScale(percent / 100.0); });
+        action->setCheckable(true);
+        action->setChecked(qRound(m_theme.textScale() * 100.0) == percent);
+        sizes->addAction(action);
+    }
+}
+
+void MainWindow::makeMenu()
+{
+    m_menu->setAccessibleName(tr("Menu"));
+    for (const Group group : {Group::Store, Group::Row, Group::View}) {
+        QMenu* part = m_menu->addMenu(ActionRegistry::groupName(group));
+        part->setAccessibleName(ActionRegistry::groupName(group));
+        part->addActions(m_actions->actions(group));
+    }
+    m_menu->addSeparator();
+    m_menu->addActions(m_actions->actions(Group::Edit));
+    m_menu->addSeparator();
+    m_menu->addAction(m_actions->action(u"page.lanes"_s));
+    m_menu->addAction(m_actions->action(u"page.rounds"_s));
+    m_menu->addAction(m_actions->action(u"keys"_s));
+}
+
+void MainWindow::refreshActions()
+{
+    const bool open = m_keeper.hasStore();
+    const bool writable = open && !m_keeper.isReadOnly();
+    const bool tank = open && static_cast<bool>(m_rail->selected());
+    const auto enable = [this](const QString& id, bool on) { m_actions->action(id)->setEnabled(on); };
+    for (const QString& id : {u"entry.new"_s, u"entry.change"_s, u"tank.edit"_s, u"targets"_s}) {
+        enable(id, writable && tank);
+    }
+    enable(u"entries"_s, tank);
+    enable(u"tank.add"_s, writable);
+    enable(u"kits"_s, open);
+    enable(u"source"_s, writable);
+    enable(u"store.export"_s, open);
+    enable(u"store.backup"_s, open);
+    const store::JournalState journal = m_keeper.journal();
+    QAction* undo = m_actions->action(u"undo"_s);
+    QAction* redo = m_actions->action(u"redo"_s);
+    undo->setText(journal.undoLabel ? tr("&Undo %1").arg(*journal.undoLabel) : tr("&Undo"));
+    redo->setText(journal.redoLabel ? tr("Re&do %1").arg(*journal.redoLabel) : tr("Re&do"));
+    undo->setEnabled(writable && journal.undoLabel.has_value());
+    redo->setEnabled(writable && journal.redoLabel.has_value());
+}
+
+void MainWindow::setSystemScheme(Scheme scheme)
+{
+    m_system = scheme;
+    if (m_session.look() == Look::System) {
+        m_theme.setScheme(scheme);
+    }
+}
+
+void MainWindow::setLook(Look look)
+{
+    m_session.setLook(look);
+    m_theme.setScheme(schemeOf(look, m_system));
+}
+
+void MainWindow::setTextScale(double scale)
+{
+    m_session.setTextScale(scale);
+    m_theme.setTextScale(scale);
+}
+
+void MainWindow::showKeys()
+{
+    if (m_page == Page::Rounds) {
+        m_panels->showKeys(tr("Rounds"), {{tr("Enter"), tr("save the cell, go to the next due one")},
+                                          {tr("Tab"), tr("next column; Shift+Tab the one before")},
+                                          {tr("↑ ↓"), tr("kit step while a cell is open, else the row above or below")},
+                                          {tr("<"), tr("below the lowest step")},
+                                          {tr("/"), tr("between two steps")},
+                                          {tr("Del"), tr("take the reading out of the cell")},
+                                          {tr("Esc"), tr("leave the cell; what was typed stays")},
+                                          {tr("Space"), tr("tick a task of the work list")},
+                                          {tr("Ctrl+Enter"), tr("finish the round")}});
+        return;
+    }
+    m_panels->showKeys(tr("Lanes"), {{tr("↑ ↓"), tr("lane")},
+                                     {tr("← →"), tr("item in time")},
+                                     {tr("Tab"), tr("row within the lane")},
+                                     {tr("Space"), tr("mark done")},
+                                     {tr("S"), tr("snooze")},
+                                     {tr("K"), tr("skip with a reason")},
+                                     {tr("M"), tr("move by days")},
+                                     {tr("Enter"), tr("open")},
+                                     {tr("N"), tr("go to now")},
+                                     {tr("A"), tr("dates or days since flooding")},
+                                     {tr("+ −"), tr("zoom")},
+                                     {tr("Home End"), tr("first or last entry")}});
+}
+
+} // namespace littoral::ui

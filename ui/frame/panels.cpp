@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/frame/panels.h"
+
+namespace littoral::ui {
+
+Panels::Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& registry, QWidget* parent)
+    : QObject(parent)
+    , m_host(new PanelHost(theme, parent))
+    , m_entry(new EntryEditor(keeper, theme))
+    , m_reading(new ReadingEditor(keeper, theme))
+    , m_tank(new TankEditor(keeper, theme))
+    , m_source(new SourceEditor(keeper, theme))
+    , m_entries(new EntriesPanel(keeper, theme))
+    , m_targets(new TargetsEditor(keeper, theme))
+    , m_kits(new KitsEditor(keeper, theme))
+    , m_keys(new KeyPanel(registry, theme))
+{
+    for (SidePanel* panel : std::initializer_list<SidePanel*>{m_entry, m_reading, m_tank, m_source, m_entries,
+                                                              m_targets, m_kits, m_keys}) {
+        m_host->add(panel);
+    }
+    connect(m_tank, &TankEditor::kitsWanted, this, &Panels::showKits);
+    connect(m_tank, &TankEditor::targetsWanted, this, &Panels::showTargets);
+    connect(m_tank, &TankEditor::sourceWanted, this, &Panels::showSource);
+    connect(m_tank, &TankEditor::entriesWanted, this, &Panels::showEntries);
+    connect(m_tank, &TankEditor::tankAdded, this, &Panels::tankAdded);
+    connect(m_entries, &EntriesPanel::entryWanted, this, &Panels::editEntry);
+    connect(m_entries, &EntriesPanel::readingWanted, this, &Panels::editReading);
+}
+
+void Panels::newEntry(record::TankId tank, record::EntryKind kind)
+{
+    m_entry->begin(tank, kind);
+    m_host->open(m_entry);
+}
+
+void Panels::newEntry(const record::Entry& proposed)
+{
+    m_entry->begin(proposed);
+    m_host->open(m_entry);
+}
+
+void Panels::editEntry(record::EntryId entry)
+{
+    m_entry->edit(entry);
+    m_host->open(m_entry);
+}
+
+void Panels::editReading(record::ReadingId reading)
+{
+    m_reading->edit(reading);
+    m_host->open(m_reading);
+}
+
+void Panels::addTank()
+{
+    m_tank->addTank();
+    m_host->open(m_tank);
+}
+
+void Panels::editTank(record::TankId tank)
+{
+    m_tank->editTank(tank);
+    m_host->open(m_tank);
+}
+
+void Panels::editLayout(record::LayoutId layout)
+{
+    m_tank->editLayout(layout);
+    m_host->open(m_tank);
+}
+
+void Panels::showEntries(record::TankId tank)
+{
+    m_entries->setTank(tank);
+    m_host->open(m_entries);
+}
+
+void Panels::showTargets(record::TankId tank)
+{
+    m_targets->setTank(tank);
+    m_host->open(m_targets);
+}
+
+void Panels::showKits()
+{
+    m_kits->open();
+    m_host->open(m_kits);
+}
+
+void Panels::showSource(record::SourceWaterId source)
+{
+    m_source->edit(source);
+    m_host->open(m_source);
+}
+
+void Panels::showKeys(const QString& page, const std::vector<KeyPanel::PageKey>& keys)
+{
+    m_keys->show(page, keys);
+    m_host->open(m_keys);
+}
+
+} // namespace littoral::ui

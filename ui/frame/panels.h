@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/facade/keeper.h"
+#include "ui/frame/key_panel.h"
+#include "ui/frame/panel_host.h"
+#include "ui/pages/editors/entries_panel.h"
+#include "ui/pages/editors/entry_editor.h"
+#include "ui/pages/editors/kits_editor.h"
+#include "ui/pages/editors/reading_editor.h"
+#include "ui/pages/editors/source_editor.h"
+#include "ui/pages/editors/tank_editor.h"
+#include "ui/pages/editors/targets_editor.h"
+
+namespace littoral::ui {
+
+/// The panels that open beside a page, made once, so that what is half typed in them lasts; and the ways from one to
+/// another.
+class Panels final : public QObject
+{
+    Q_OBJECT
+
+public:
+    Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& registry, QWidget* parent);
+
+    [[nodiscard]] PanelHost* host() { return m_host; }
+    void newEntry(record::TankId tank, record::EntryKind kind);
+    void newEntry(const record::Entry& proposed);
+    void editEntry(record::EntryId entry);
+    void editReading(record::ReadingId reading);
+    void addTank();
+    void editTank(record::TankId tank);
+    void editLayout(record::LayoutId layout);
+    void showEntries(record::TankId tank);
+    void showTargets(record::TankId tank);
+    void showKits();
+    void showSource(record::SourceWaterId source);
+    void showKeys(const QString& page, const std::vector<KeyPanel::PageKey>& keys);
+
+signals:
+    void tankAdded(littoral::record::TankId tank);
+
+private:
+    PanelHost* m_host;
+    EntryEditor* m_entry;
+    ReadingEditor* m_reading;
+    TankEditor* m_tank;
+    SourceEditor* m_source;
+    EntriesPanel* m_entries;
+    TargetsEditor* m_targets;
+    KitsEditor* m_kits;
+    KeyPanel* m_keys;
+};
+
+} // namespace littoral::ui

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/frame/session.h"
+
+#include <QCryptographicHash>
+#include <QDir>
+#include <QGuiApplication>
+#include <QPalette>
+#include <QStandardPaths>
+#include <algorithm>
+
+namespace littoral::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+const QStringList& lookWords()
+{
+    static const QStringList words{u"system"_s, u"light"_s, u"dark"_s, u"high-contrast"_s};
+    return words;
+}
+
+QString backupKey(const QString& store)
+{
+    // A path is no good settings key: its separators would make groups of it.
+    return u"backup/"_s +
+           QString::fromLatin1(QCryptographicHash::hash(store.toUtf8(), QCryptographicHash::Sha1).toHex());
+}
+
+} // namespace
+
+Session::Session()
+    : m_settings(u"Littoral"_s, u"Littoral"_s)
+{
+}
+
+QByteArray Session::geometry() const
+{
+    return m_settings.value(u"window/geometry"_s).toByteArray();
+}
+
+void Session::setGeometry(const QByteArray& geometry)
+{
+    m_settings.setValue(u"window/geometry"_s, geometry);
+}
+
+QString Session::lastStore() const
+{
+    return m_settings.value(u"store/last"_s).toString();
+}
+
+void Session::setLastStore(const QString& path)
+{
+    m_settings.setValue(u"store/last"_s, path);
+}
+
+Look Session::look() const
+{
+    const qsizetype index = lookWords().indexOf(m_settings.value(u"look/scheme"_s).toString());
+    return static_cast<Look>(std::max<qsizetype>(0, index));
+}
+
+void Session::setLook(Look look)
+{
+    m_settings.setValue(u"look/scheme"_s, lookWords().at(static_cast<qsizetype>(look)));
+}
+
+double Session::textScale() const
+{
+    return std::clamp(m_settings.value(u"look/textScale"_s, 1.0).toDouble(), 1.0, 2.0);
+}
+
+void Session::setTextScale(double scale)
+{
+    m_settings.setValue(u"look/textScale"_s, scale);
+}
+
+QDateTime Session::lastBackup(const QString& store) const
+{
+    return m_settings.value(backupKey(store)).toDateTime();
+}
+
+void Session::setLastBackup(const QString& store, const QDateTime& at)
+{
+    m_settings.setValue(backupKey(store), at);
+}
+
+QString Session::defaultStore()
+{
+    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath(u"row.littoral"_s);
+}
+
+Scheme schemeOf(Look look, Scheme system)
+{
+    switch (look) {
+    case Look::System:
+        return system;
+    case Look::Light:
+        return Scheme::Light;
+    case Look::Dark:
+        return Scheme::Dark;
+    case Look::HighContrast:
+        return Scheme::HighContrast;
+    }
+    return system;
+}
+
+Scheme systemScheme()
+{
+    const QPalette palette = QGuiApplication::palette();
+    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness()
+               ? Scheme::Dark
+               : Scheme::Light;
+}
+
+} // namespace littoral::ui

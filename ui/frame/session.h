@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/theme/tokens.h"
+
+#include <QByteArray>
+#include <QDateTime>
+#include <QSettings>
+
+namespace littoral::ui {
+
+/// Which look the keeper chose; System follows the desktop at start.
+enum class Look { System, Light, Dark, HighContrast };
+
+/// What the workbench remembers between runs: window, last store, look. Nothing about tanks is kept here.
+class Session final
+{
+public:
+    Session();
+
+    [[nodiscard]] QByteArray geometry() const;
+    void setGeometry(const QByteArray& geometry);
+    [[nodiscard]] QString lastStore() const;
+    void setLastStore(const QString& path);
+    [[nodiscard]] Look look() const;
+    void setLook(Look look);
+    /// 1.0 .. 2.0
+    [[nodiscard]] double textScale() const;
+    void setTextScale(double scale);
+    /// When a backup of that store was last made from here; invalid when never.
+    [[nodiscard]] QDateTime lastBackup(const QString& store) const;
+    void setLastBackup(const QString& store, const QDateTime& at);
+
+    /// Where a store is made when nobody says otherwise.
+    [[nodiscard]] static QString defaultStore();
+
+private:
+    mutable QSettings m_settings;
+};
+
+[[nodiscard]] Scheme schemeOf(Look look, Scheme system);
+/// The desktop's own look, by the palette the application was given. Ask before the theme is applied.
+[[nodiscard]] Scheme systemScheme();
+
+} // namespace littoral::ui

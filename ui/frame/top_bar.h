@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/models/find_model.h"
+#include "ui/widgets/text.h"
+
+#include <QAbstractButton>
+#include <QWidget>
+
+class QHBoxLayout;
+class QPushButton;
+
+namespace littoral::ui {
+
+class FindField;
+
+/// The name of a page in the top bar, underlined when it is the one shown.
+class PageTab final : public QAbstractButton
+{
+    Q_OBJECT
+
+public:
+    PageTab(Theme& theme, const QString& name, const QString& key, QWidget* parent = nullptr);
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    Theme& m_theme;
+    QString m_key;
+};
+
+/// The bar across the top: name, pages, find-or-do, new entry, menu.
+class TopBar final : public QWidget
+{
+    Q_OBJECT
+
+public:
+    TopBar(Theme& theme, FindModel& find, QWidget* parent = nullptr);
+
+    void addPage(const QString& name, const QString& key);
+    void setPage(int page);
+    [[nodiscard]] FindField* find() { return m_find; }
+    [[nodiscard]] QPushButton* menuButton() { return m_menu; }
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+signals:
+    void pageChosen(int page);
+    void newEntry();
+    void menuWanted();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void arrange();
+
+    Theme& m_theme;
+    Text* m_name;
+    QWidget* m_nameBox;
+    QHBoxLayout* m_pages;
+    QList<PageTab*> m_tabs;
+    FindField* m_find;
+    QPushButton* m_entry;
+    QPushButton* m_menu;
+};
+
+} // namespace littoral::ui

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/editors/entry_kinds.h"
+
+#include <QCoreApplication>
+
+namespace littoral::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString words(const char* text)
+{
+    return QCoreApplication::translate("EntryForm", text);
+}
+
+QString handsInWater()
+{
+    return words(
+        "Unplug heater, pumps and lamps before hands go in or before draining; follow local electrical rules.");
+}
+
+EntryForm feeding()
+{
+    EntryForm form;
+    form.amount = words("Fed from now on, a day");
+    form.unit = words("Unit");
+    form.unitProposed = u"g/d"_s;
+    form.protein = true;
+    return form;
+}
+
+EntryForm animals(bool in)
+{
+    EntryForm form;
+    form.subject = in ? words("What went in") : words("What was lost");
+    form.count = true;
+    form.load = in;
+    if (!in) {
+        form.caution = words("Never let animals, plants or tank water get into drains or open water; ask locally how "
+                             "to dispose of them.");
+    }
+    return form;
+}
+
+EntryForm gas()
+{
+    EntryForm form;
+    form.amount = words("CO₂ held, mg/L");
+    form.second = words("Hours a day");
+    form.caution = words("A CO₂ cylinder stands upright and fixed, in a room with fresh air; leave valves and refills "
+                         "to licensed practice.");
+    return form;
+}
+
+} // namespace
+
+EntryForm entryForm(record::EntryKind kind)
+{
+    EntryForm form;
+    switch (kind) {
+    case record::EntryKind::WaterChange:
+        form.fraction = form.litres = form.source = true;
+        form.caution = handsInWater();
+        break;
+    case record::EntryKind::TopUp:
+        form.amount = words("Topped up, L");
+        form.source = true;
+        break;
+    case record::EntryKind::Dose:
+        form.subject = words("What was dosed");
+        form.amount = words("Amount");
+        form.unit = words("Unit");
+        form.unitProposed = u"mL"_s;
+        form.caution =
+            words("Keep supplies away from children; never mix concentrates, and keep acids and bleach apart.");
+        break;
+    case record::EntryKind::Feeding:
+        return feeding();
+    case record::EntryKind::Upkeep:
+        form.subject = words("What was done");
+        form.caution = handsInWater();
+        break;
+    case record::EntryKind::Observation:
+        form.subject = words("What was seen");
+        form.severity = form.coverage = form.where = true;
+        break;
+    case record::EntryKind::Addition:
+        return animals(true);
+    case record::EntryKind::Loss:
+        return animals(false);
+    case record::EntryKind::MediaTransfer:
+        form.subject = words("Media or squeezings");
+        form.fraction = form.otherTank = true;
+        form.caution = handsInWater();
+        break;
+    case record::EntryKind::LightChange:
+        form.amount = words("Light, hours a day");
+        form.second = words("At the bed, µmol/m²/s");
+        break;
+    case record::EntryKind::Co2Change:
+        return gas();
+    case record::EntryKind::Note:
+        form.subject = words("Title");
+        break;
+    }
+    return form;
+}
+
+} // namespace littoral::ui

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/facade/forecasts.h"
+#include "core/facade/keeper.h"
+#include "ui/models/rounds_model.h"
+#include "ui/widgets/ask.h"
+#include "ui/widgets/text.h"
+
+#include <QWidget>
+
+class QBoxLayout;
+class QProgressBar;
+
+namespace littoral::ui {
+
+class CellPanel;
+class MomentEdit;
+class RoundsGrid;
+class SeenRow;
+class WorkPanel;
+
+/// The Rounds page: walk along the row, type the readings, tick the work, note what is seen. Nothing on it is a
+/// document to be saved: each cell and tick is in the store as it is left, so a half-done round is simply there again.
+class RoundsPage final : public QWidget
+{
+    Q_OBJECT
+
+public:
+    RoundsPage(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme& theme, Ask& ask, QWidget* parent = nullptr);
+
+    void setSelected(record::TankId tank);
+    /// Puts the keyboard on the first due cell.
+    void begin();
+    /// Saves the open cell; before the page is left.
+    void settle();
+    [[nodiscard]] RoundsGrid* grid() { return m_grid; }
+    [[nodiscard]] RoundsModel& model() { return *m_model; }
+    [[nodiscard]] WorkPanel* work() { return m_work; }
+    [[nodiscard]] SeenRow* seen() { return m_seen; }
+    [[nodiscard]] CellPanel* cellPanel() { return m_cell; }
+    [[nodiscard]] QString progressText() const;
+    /// Parts of the page for F6, in order.
+    [[nodiscard]] QList<QWidget*> regions() const;
+
+signals:
+    void selected(littoral::record::TankId tank);
+    void finished(const QString& sentence);
+    void told(const QString& sentence);
+    void failed(const littoral::Error& error, const QString& safe);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    [[nodiscard]] QWidget* makeBar();
+    [[nodiscard]] QWidget* makeFoot();
+    void connectAll();
+    void refreshProgress();
+    void refreshTitle();
+    void readAtChanged();
+    void finish();
+    void arrange();
+
+    facade::Keeper& m_keeper;
+    Theme& m_theme;
+    RoundsModel* m_model;
+    RoundsGrid* m_grid;
+    CellPanel* m_cell;
+    SeenRow* m_seen;
+    WorkPanel* m_work;
+    MomentEdit* m_readAt;
+    Text* m_title;
+    Text* m_progress;
+    Text* m_empty;
+    Text* m_savedNote = nullptr;
+    QProgressBar* m_bar;
+    QBoxLayout* m_columns;
+    QWidget* m_pageBar;
+    QWidget* m_foot;
+};
+
+} // namespace littoral::ui

@@ -1,0 +1,277 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paint/lane_chips.h"
+
+#include "ui/theme/figures.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace littoral::ui {
+
+namespace {
+
+using facade::LaneChip;
+
+constexpr std::size_t kOverdueShown = 3;
+
+QString countText(std::size_t count)
+{
+    return QCoreApplication::translate("LaneChips", "%1 due", "several chips folded into one").arg(count);
+}
+
+QString overText(std::size_t count)
+{
+    return QCoreApplication::translate("LaneChips", "%1 over", "overdue chips folded into one").arg(count);
+}
+
+QString moreText(std::size_t count)
+{
+    return QCoreApplication::translate("LaneChips", "+%1", "further overdue work, folded").arg(count);
+}
+
+double textOnlyWidth(const LaneMetrics& metrics, const QString& text)
+{
+    return std::ceil(std::max(metrics.chipHeight, figuresWidth(metrics.chipStrong, text) + metrics.px(14)));
+}
+
+/// Chips of one day in one row, which are laid out side by side or folded together.
+struct Cluster
+{
+    std::vector<std::size_t> chips;
+    double anchor = 0.0;
+    bool today = false;
+    ChipForm form = ChipForm::Full;
+};
+
+class Row final
+{
+public:
+    Row(const std::vector<LaneChip>& chips, const LaneMetrics& metrics, double top)
+        : m_chips(chips)
+        , m_metrics(metrics)
+        , m_top(top)
+    {
+    }
+
+    /// Overdue chips, given most overdue first; returns the left edge of what was laid.
+    void stackLeftwards(const std::vector<std::size_t>& order, double from, double limit, std::vector<ChipBox>& out) const
+    {
+        const std::size_t shown = std::min(order.size(), kOverdueShown);
+        for (const ChipForm form : {ChipForm::Full, ChipForm::Short}) {
+            for (std::size_t count = shown; count >= 1; --count) {
+                if (tryStack(order, count, form, from, limit, out)) {
+                    return;
+                }
+                if (form == ChipForm::Full && count == 2) {
+                    break; // two short chips say more than one long one
+                }
+            }
+        }
+        ChipBox box = folded(order, ChipForm::Count, overText(order.size()));
+        box.rect.moveRight(from);
+        box.overdue = true;
+        out.push_back(box);
+    }
+
+    /// Clusters left to right; each keeps to its day as far as the next one lets it.
+    void layForwards(std::vector<Cluster> clusters, double cursor, std::vector<ChipBox>& out) const
+    {
+        for (std::size_t i = 0; i < clusters.size();) {
+            const double x = std::max(clusters[i].anchor, cursor);
+            const bool last = i + 1 == clusters.size();
+            const double limit = last ? 1e9 : clusters[i + 1].anchor + allowedShift() - m_metrics.gap;
+            if (fit(clusters[i], x, limit)) {
+                cursor = place(clusters[i], x, out);
+                ++i;
+                continue;
+            }
+            // Even the count is too wide for its day: count it together with the next day.
+            Cluster& next = clusters[i + 1];
+            next.chips.insert(next.chips.begin(), clusters[i].chips.begin(), clusters[i].chips.end());
+            next.anchor = clusters[i].anchor;
+            next.today = next.today || clusters[i].today;
+            ++i;
+        }
+    }
+
+private:
+    double allowedShift() const { return m_metrics.px(34); }
+
+    const QString& textOf(std::size_t chip, ChipForm form) const
+    {
+        const LaneChip& c = m_chips[chip];
+        return form == ChipForm::Full || c.shortText.isEmpty() ? c.text : c.shortText;
+    }
+
+    ChipBox single(std::size_t chip, ChipForm form) const
+    {
+        ChipBox box;
+        box.form = form;
+        box.chips = {chip};
+        box.text = textOf(chip, form);
+        box.overdue = m_chips[chip].overdue;
+        box.today = m_chips[chip].today;
+        box.rect = QRectF(0, m_top, chipWidth(m_metrics, box.text), m_metrics.chipHeight);
+        return box;
+    }
+
+    ChipBox folded(const std::vector<std::size_t>& chips, ChipForm form, const QString& text) const
+    {
+        ChipBox box;
+        box.form = form;
+        box.chips = chips;
+        box.text = text;
+        box.rect = QRectF(0, m_top, textOnlyWidth(m_metrics, text), m_metrics.chipHeight);
+        return box;
+    }
+
+    bool tryStack(const std::vector<std::size_t>& order, std::size_t shown, ChipForm form, double from, double limit, std::vector<ChipBox>& out) const
+    {
+        std::vector<ChipBox> laid;
+        double right = from;
+        for (std::size_t i = 0; i < shown; ++i) {
+            ChipBox box = single(order[i], form);
+            box.rect.moveRight(right);
+            box.anchor = right;
+            right = box.rect.left() - m_metrics.gap;
+            laid.push_back(box);
+        }
+        if (order.size() > shown) {
+            const std::vector<std::size_t> rest(order.begin() + static_cast<std::ptrdiff_t>(shown), order.end());
+            ChipBox box = folded(rest, ChipForm::More, moreText(rest.size()));
+            box.rect.moveRight(right);
+            box.anchor = right;
+            box.overdue = true;
+            laid.push_back(box);
+        }
+        if (laid.back().rect.left() < limit) {
+            return false;
+        }
+        out.insert(out.end(), laid.begin(), laid.end());
+        return true;
+    }
+
+    double widthOf(const Cluster& cluster, ChipForm form) const
+    {
+        if (form == ChipForm::Count) {
+            return textOnlyWidth(m_metrics, countText(cluster.chips.size()));
+        }
+        double width = -m_metrics.gap;
+        for (const std::size_t chip : cluster.chips) {
+            width += chipWidth(m_metrics, textOf(chip, form)) + m_metrics.gap;
+        }
+        return width;
+    }
+
+    bool fit(Cluster& cluster, double x, double limit) const
+    {
+        for (const ChipForm form : {ChipForm::Full, ChipForm::Short, ChipForm::Count}) {
+            if (form == ChipForm::Count && cluster.chips.size() < 2) {
+                continue;
+            }
+            if (x + widthOf(cluster, form) <= limit) {
+                cluster.form = form;
+                return true;
+            }
+        }
+        return false;
+    }
+
+    double place(const Cluster& cluster, double x, std::vector<ChipBox>& out) const
+    {
+        if (cluster.form == ChipForm::Count) {
+            ChipBox box = folded(cluster.chips, ChipForm::Count, countText(cluster.chips.size()));
+            box.rect.moveLeft(x);
+            box.anchor = cluster.anchor;
+            box.today = cluster.today;
+            out.push_back(box);
+            return box.rect.right() + m_metrics.gap;
+        }
+        for (const std::size_t chip : cluster.chips) {
+            ChipBox box = single(chip, cluster.form);
+            box.rect.moveLeft(x);
+            box.anchor = cluster.anchor;
+            x = box.rect.right() + m_metrics.gap;
+            out.push_back(box);
+        }
+        return x;
+    }
+
+    const std::vector<LaneChip>& m_chips;
+    const LaneMetrics& m_metrics;
+    double m_top;
+};
+
+bool onFirstRow(const LaneChip& chip)
+{
+    return chip.glyph == facade::Glyph::WaterChange;
+}
+
+std::vector<std::size_t> overdueOrder(const std::vector<LaneChip>& chips, const std::vector<std::size_t>& mine)
+{
+    std::vector<std::size_t> order;
+    std::ranges::copy_if(mine, std::back_inserter(order), [&](std::size_t i) { return chips[i].overdue; });
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return chips[a].daysOver > chips[b].daysOver; });
+    return order;
+}
+
+std::vector<Cluster> clustersOf(const std::vector<LaneChip>& chips, const std::vector<std::size_t>& mine, const AxisView& axis, qint64 flooded,
+                                double nowX)
+{
+    std::vector<std::size_t> later;
+    std::ranges::copy_if(mine, std::back_inserter(later), [&](std::size_t i) { return !chips[i].overdue; });
+    std::ranges::stable_sort(later, [&](std::size_t a, std::size_t b) { return chips[a].at < chips[b].at; });
+    std::vector<Cluster> clusters;
+    qint64 day = 0;
+    for (const std::size_t i : later) {
+        const LaneChip& chip = chips[i];
+        // What is due today or within its grace begins at the now-line.
+        const bool atNow = chip.today || chip.at <= axis.now;
+        const double x = atNow ? nowX + 4.0 : std::max(nowX + 4.0, axis.x(chip.at, flooded));
+        const bool joins = !clusters.empty() && (atNow ? clusters.back().today : !clusters.back().today && chip.at == day);
+        if (joins) {
+            clusters.back().chips.push_back(i);
+        } else {
+            clusters.push_back({{i}, std::round(x), atNow, ChipForm::Full});
+        }
+        day = chip.at;
+    }
+    return clusters;
+}
+
+} // namespace
+
+double chipWidth(const LaneMetrics& metrics, const QString& text)
+{
+    const double label = text.isEmpty() ? 0.0 : figuresWidth(metrics.chipStrong, text) + metrics.px(4);
+    return std::ceil(metrics.px(6) + metrics.glyph + label + metrics.px(7));
+}
+
+std::vector<ChipBox> layOutChips(const std::vector<LaneChip>& chips, const AxisView& axis, qint64 flooded, const ChipRoom& room,
+                                 const LaneMetrics& metrics)
+{
+    std::vector<ChipBox> boxes;
+    const bool two = room.rowTops.size() > 1;
+    std::vector<std::size_t> all(chips.size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    // Overdue work is one queue: it stands in the first row whatever it is.
+    const Row first(chips, metrics, room.rowTops.front());
+    const std::vector<std::size_t> over = overdueOrder(chips, all);
+    const double nowX = std::round(room.nowX);
+    if (!over.empty() && nowX - 4.0 > room.left) {
+        first.stackLeftwards(over, nowX - 4.0, room.left, boxes);
+    }
+    for (std::size_t row = 0; row < room.rowTops.size(); ++row) {
+        std::vector<std::size_t> mine;
+        std::ranges::copy_if(all, std::back_inserter(mine), [&](std::size_t i) {
+            return !two || onFirstRow(chips[i]) == (row == 0);
+        });
+        Row(chips, metrics, room.rowTops[row]).layForwards(clustersOf(chips, mine, axis, flooded, nowX), nowX + 4.0, boxes);
+    }
+    std::erase_if(boxes, [&](const ChipBox& box) { return box.rect.right() < room.left || box.rect.left() > room.right; });
+    return boxes;
+}
+
+} // namespace littoral::ui

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+class QWidget;
+
+namespace littoral::ui {
+
+/// Questions only the file system can answer. Behind an interface so that tests answer without a window; an empty
+/// answer means the keeper thought better of it.
+class Ask
+{
+public:
+    virtual ~Ask() = default;
+    [[nodiscard]] virtual QString storeToOpen(QWidget* parent, const QString& startIn) = 0;
+    [[nodiscard]] virtual QString storeToMake(QWidget* parent, const QString& proposed) = 0;
+    [[nodiscard]] virtual QStringList csvFiles(QWidget* parent) = 0;
+    /// A folder to write the record to as CSV files.
+    [[nodiscard]] virtual QString exportFolder(QWidget* parent) = 0;
+    [[nodiscard]] virtual QString backupFile(QWidget* parent, const QString& proposed) = 0;
+    [[nodiscard]] virtual QString photo(QWidget* parent) = 0;
+};
+
+} // namespace littoral::ui
