@@ -19,12 +19,16 @@ int main(int argc, char** argv)
     QApplication::setDesktopFileName(u"littoral"_s);
 
     QCommandLineParser parser;
-    parser.setApplicationDescription(QApplication::translate("main", "A workbench for keepers of several planted aquariums."));
+    parser.setApplicationDescription(
+        QApplication::translate("main", "A workbench for keepers of several planted aquariums."));
     parser.addHelpOption();
     parser.addVersionOption();
-    const QCommandLineOption sample(u"sample"_s, QApplication::translate("main", "Open the invented sample row, as a copy in its own file."));
+    const QCommandLineOption sample(
+        u"sample"_s, QApplication::translate("main", "Open the invented sample row, as a copy in its own file."));
     parser.addOption(sample);
-    parser.addPositionalArgument(u"store"_s, QApplication::translate("main", "The store to open (*.littoral); the last one when not given."), u"[store]"_s);
+    parser.addPositionalArgument(
+        u"store"_s, QApplication::translate("main", "The store to open (*.littoral); the last one when not given."),
+        u"[store]"_s);
     parser.process(app);
 
     const littoral::ui::Session session;

@@ -21,8 +21,10 @@ enum class Fault {
     NotConverged,
 };
 
-/// A failure in words for a person: what happened, where, and how to mend it. UTF-8; whole sentences, already translated.
-struct Error {
+/// A failure in words for a person: what happened, where, and how to mend it. UTF-8; whole sentences, already
+/// translated.
+struct Error
+{
     Fault fault = Fault::BadInput;
     std::string what;
     std::string where; ///< file, line, field; may be empty
@@ -48,8 +50,14 @@ struct Error {
 template <typename T> class [[nodiscard]] Result
 {
 public:
-    Result(T value) : m_state(std::in_place_index<0>, std::move(value)) {}
-    Result(Error error) : m_state(std::in_place_index<1>, std::move(error)) {}
+    Result(T value)
+        : m_state(std::in_place_index<0>, std::move(value))
+    {
+    }
+    Result(Error error)
+        : m_state(std::in_place_index<1>, std::move(error))
+    {
+    }
 
     [[nodiscard]] bool has_value() const { return m_state.index() == 0; }
     explicit operator bool() const { return has_value(); }
@@ -71,7 +79,11 @@ template <> class [[nodiscard]] Result<void>
 {
 public:
     Result() = default;
-    Result(Error error) : m_error(std::move(error)), m_failed(true) {}
+    Result(Error error)
+        : m_error(std::move(error))
+        , m_failed(true)
+    {
+    }
 
     [[nodiscard]] bool has_value() const { return !m_failed; }
     explicit operator bool() const { return has_value(); }

@@ -19,7 +19,7 @@ QStringList Problems::sentences() const
 {
     QStringList all = m_shown;
     if (m_count > kShown) {
-        all << QCoreApplication::translate("Exchange", "%n further problem(s) not listed.", nullptr, m_count - kShown);
+        all << QCoreApplication::translate("Exchange", "Further problems, not listed: %1.").arg(m_count - kShown);
     }
     return all;
 }

@@ -18,11 +18,13 @@ using record::EntryKind;
 
 namespace {
 
-// Total ammonia from feed: 0.16 N in protein x 0.80 x 0.80 x 0.90 (Timmons & Ebeling 2013, as quoted in an aquaponics manual).
+// Total ammonia from feed: 0.16 N in protein x 0.80 x 0.80 x 0.90 (Timmons & Ebeling 2013, as quoted in an aquaponics
+// manual).
 constexpr double kAmmoniaPerProtein = 0.092;
 // Protein share of an ordinary flake or granule when the label was not entered (common practice).
 constexpr double kUsualProtein = 0.45;
-// Share of a filter taken for a start with mature media when the keeper has not said how much (common practice: a third).
+// Share of a filter taken for a start with mature media when the keeper has not said how much (common practice: a
+// third).
 constexpr double kUsualMediaShare = 1.0 / 3.0;
 // Alkalinity when neither the source water nor a reading tells: about 4 dKH, a middling tap water (common practice).
 constexpr double kUsualAlkalinity_meq_per_L = 1.43;
@@ -71,7 +73,8 @@ int CaseEvents::sourceIndex(record::SourceWaterId id)
         return static_cast<int>(known - m_waters.begin()) + 1;
     }
     if (m_waters.size() + 1 >= sim::kMaxSources) {
-        out.remarks << words("More source waters are in use than the forecast can tell apart; the last ones count as the tank's own.");
+        out.remarks << words(
+            "More source waters are in use than the forecast can tell apart; the last ones count as the tank's own.");
         return 0;
     }
     m_waters.push_back(id);
@@ -90,7 +93,9 @@ void CaseEvents::addDose(const Entry& entry, double day)
     }
     const record::Unit* unit = record::findParameter(u"tan"_s)->unit(entry.unit.isEmpty() ? u"mg/L N"_s : entry.unit);
     if (unit == nullptr) {
-        out.remarks << words("A dose of ammonia is given in %1, which does not tell its strength in the tank; it was left out.").arg(entry.unit);
+        out.remarks
+            << words("A dose of ammonia is given in %1, which does not tell its strength in the tank; it was left out.")
+                   .arg(entry.unit);
         return;
     }
     add(day, EventKind::AmmoniaDose, unit->toCanonical(*entry.amount));
@@ -104,7 +109,8 @@ void CaseEvents::addFeeding(const Entry& entry, double day)
             out.remarks << words("Feed is given in grams but the litres of the tank are not known; it was left out.");
             return;
         }
-        add(day, EventKind::FeedRate, amount * 1000.0 * entry.proteinShare.value_or(kUsualProtein) * kAmmoniaPerProtein / litres);
+        add(day, EventKind::FeedRate,
+            amount * 1000.0 * entry.proteinShare.value_or(kUsualProtein) * kAmmoniaPerProtein / litres);
         return;
     }
     add(day, EventKind::FeedRate, amount);
@@ -162,7 +168,8 @@ void CaseEvents::addStart()
     const auto has = [&](EventKind kind) {
         return std::ranges::any_of(out.request.tank.events, [&](const forecast::Event& e) { return e.kind == kind; });
     };
-    if (full.layout.start == record::StartMethod::MatureMedia && !has(EventKind::MatureMedia) && !has(EventKind::Squeezings)) {
+    if (full.layout.start == record::StartMethod::MatureMedia && !has(EventKind::MatureMedia) &&
+        !has(EventKind::Squeezings)) {
         add(0.0, EventKind::MatureMedia, kUsualMediaShare);
         out.remarks << words("How much mature media was moved in was not entered; a third of a filter was taken.");
     }
@@ -204,7 +211,9 @@ void CaseEvents::collect(double lastDay)
         out.plannedChanges += entry.kind == EntryKind::WaterChange ? 1 : 0;
     }
     if (missed > 0) {
-        out.remarks << QCoreApplication::translate("Forecast", "%n planned thing(s) past their date were not entered as done and are left out.", nullptr, missed);
+        out.remarks << QCoreApplication::translate(
+                           "Forecast", "Planned but past their date and not entered as done, so left out: %1.")
+                           .arg(missed);
     }
     if (out.plannedChanges > 0) {
         out.plan = PlanFollowed::Recorded;
@@ -216,7 +225,8 @@ void CaseEvents::collect(double lastDay)
     foldBeforeStart();
 }
 
-/// A settled tank's run begins late: what was fed and who lived there by then is its state on that day, the rest is past.
+/// A settled tank's run begins late: what was fed and who lived there by then is its state on that day, the rest is
+/// past.
 void CaseEvents::foldBeforeStart()
 {
     const double start = out.request.tank.setup.startDay;

@@ -5,8 +5,8 @@
 
 namespace littoral::facade {
 
-/// A source water for the forecaster; what was not measured stays open. Alkalinity falls back on the tank's first KH reading,
-/// then on a middling tap water.
+/// A source water for the forecaster; what was not measured stays open. Alkalinity falls back on the tank's first KH
+/// reading, then on a middling tap water.
 [[nodiscard]] forecast::SourceWater caseWater(const record::SourceWater* source, const record::LayoutRecord& known);
 
 /// Turns the record's entries, and the plan, into the forecaster's events.
@@ -14,8 +14,13 @@ class CaseEvents
 {
 public:
     /// `full`: everything, for the plan; `then`: as known at asOf; `litres`: net, zero when unknown.
-    CaseEvents(const record::Row& everything, const record::LayoutRecord& whole, const record::Row& known, double netLitres, ForecastCase& into)
-        : row(everything), full(whole), then(known), litres(netLitres), out(into)
+    CaseEvents(const record::Row& everything, const record::LayoutRecord& whole, const record::Row& known,
+               double netLitres, ForecastCase& into)
+        : row(everything)
+        , full(whole)
+        , then(known)
+        , litres(netLitres)
+        , out(into)
     {
     }
 

@@ -68,7 +68,8 @@ int CaseKits::kitIndex(const record::Reading& reading)
         }
     }
     if (!usable) {
-        m_out.remarks << QCoreApplication::translate("Forecast", "%1 was entered without a kit; a common colour card was taken.")
+        m_out.remarks << QCoreApplication::translate("Forecast",
+                                                     "%1 was entered without a kit; a common colour card was taken.")
                              .arg(record::findParameter(reading.parameter)->name);
     }
     const record::TestKit kit = usable ? *stored : usualCard(reading.parameter);
@@ -87,7 +88,8 @@ void CaseKits::add(const record::Reading& reading, double day)
     made.kit = kitIndex(reading);
     const double units = m_out.request.tank.kits[static_cast<std::size_t>(made.kit)].unitsPerMgN;
     made.low = std::max(0.0, reading.low * units);
-    made.high = reading.censoring == record::Censoring::Above ? std::numeric_limits<double>::infinity() : reading.high * units;
+    made.high =
+        reading.censoring == record::Censoring::Above ? std::numeric_limits<double>::infinity() : reading.high * units;
     made.below = reading.censoring == record::Censoring::Below;
     made.tag = reading.id.value;
     m_out.request.tank.readings.push_back(made);

@@ -5,12 +5,16 @@
 
 namespace littoral::facade {
 
-/// Sorts readings of the three nitrogen parameters under the kits that took them, as the likelihood needs them. A reading
-/// without a kit is taken as one of a common colour card in the unit it was typed in.
+/// Sorts readings of the three nitrogen parameters under the kits that took them, as the likelihood needs them. A
+/// reading without a kit is taken as one of a common colour card in the unit it was typed in.
 class CaseKits
 {
 public:
-    CaseKits(const record::Row& row, ForecastCase& out) : m_row(row), m_out(out) {}
+    CaseKits(const record::Row& row, ForecastCase& out)
+        : m_row(row)
+        , m_out(out)
+    {
+    }
     void add(const record::Reading& reading, double day);
 
 private:

@@ -79,7 +79,8 @@ record::Row asKnownAt(const record::Row& row, record::LayoutId layoutId, const r
     if (then.layout.ended && *then.layout.ended > asOf) {
         then.layout.ended.reset();
     }
-    std::ranges::copy_if(full->readings, std::back_inserter(then.readings), [&](const record::Reading& r) { return r.at <= asOf; });
+    std::ranges::copy_if(full->readings, std::back_inserter(then.readings),
+                         [&](const record::Reading& r) { return r.at <= asOf; });
     for (const Entry& entry : full->entries) {
         if (entry.at > asOf || (entry.planned && entry.at <= asOf)) {
             continue;

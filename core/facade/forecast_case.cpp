@@ -115,7 +115,8 @@ struct Builder
         const record::SourceWater* own = row.source(known.layout.source);
         tank().setup.sources = {caseWater(own, known)};
         if (own == nullptr || !own->nitrate_mgN_per_L) {
-            out.remarks << words("Nitrate of the source water is not stated; a wide range was taken. A reading of it would help.");
+            out.remarks << words(
+                "Nitrate of the source water is not stated; a wide range was taken. A reading of it would help.");
         }
         if ((own == nullptr || !own->alkalinity_meq_per_L) && known.readingsOf(u"kh"_s).empty()) {
             out.remarks << words("Alkalinity (KH) is not known; 4 dKH was taken.");
@@ -151,13 +152,15 @@ struct Builder
         Fingerprint all;
         all.add(static_cast<quint64>(out.request.seed));
         const forecast::Setup& setup = tank().setup;
-        for (const double value : {setup.soil_L_per_L, setup.temperature_C, setup.co2.level_mg_per_L, setup.co2.hoursPerDay, out.request.horizonDays, out.request.stepDays}) {
+        for (const double value : {setup.soil_L_per_L, setup.temperature_C, setup.co2.level_mg_per_L,
+                                   setup.co2.hoursPerDay, out.request.horizonDays, out.request.stepDays}) {
             all.add(value);
         }
         // What is still to come is told apart by the day alone: the answer of this morning is still the answer at noon.
         const double now = tank().decisionDay;
         all.add(std::floor(now));
-        all.add(static_cast<quint64>(setup.soil) * 64 + static_cast<quint64>(setup.plants) * 8 + (setup.co2.injected ? 1u : 0u));
+        all.add(static_cast<quint64>(setup.soil) * 64 + static_cast<quint64>(setup.plants) * 8 +
+                (setup.co2.injected ? 1u : 0u));
         for (const forecast::SourceWater& water : setup.sources) {
             all.add(water.nitrate_mgN_per_L.value_or(-1.0));
             all.add(water.alkalinity_meq_per_L);
@@ -181,7 +184,8 @@ struct Builder
 
 } // namespace
 
-Result<ForecastCase> forecastCase(const record::Row& row, record::LayoutId layoutId, const record::Moment& asOf, const ForecastOptions& options)
+Result<ForecastCase> forecastCase(const record::Row& row, record::LayoutId layoutId, const record::Moment& asOf,
+                                  const ForecastOptions& options)
 {
     const record::LayoutRecord* full = row.layout(layoutId);
     if (full == nullptr) {
@@ -189,7 +193,8 @@ Result<ForecastCase> forecastCase(const record::Row& row, record::LayoutId layou
     }
     const record::Tank* tank = row.tank(full->layout.tank);
     if (full->layout.ended && *full->layout.ended <= asOf) {
-        return Error{Fault::BadInput, words("This layout had ended by then.").toStdString(), tank == nullptr ? std::string() : tank->name.toStdString(),
+        return Error{Fault::BadInput, words("This layout had ended by then.").toStdString(),
+                     tank == nullptr ? std::string() : tank->name.toStdString(),
                      words("Ask for a day while it was running, with --as-of.").toStdString()};
     }
     const record::Row then = asKnownAt(row, layoutId, asOf);

@@ -20,6 +20,9 @@ struct Slot
     std::stop_source stop{std::nostopstate};
 };
 
+// Fine enough that a water change shows as the step it is.
+constexpr double kLaneStepDays = 0.25;
+
 } // namespace
 
 struct Forecasts::Private
@@ -28,10 +31,15 @@ struct Forecasts::Private
     QThreadPool pool;
     std::map<record::LayoutId, Slot> requests;
 
-    explicit Private(Keeper& k) : keeper(k) {}
+    explicit Private(Keeper& k)
+        : keeper(k)
+    {
+    }
 };
 
-Forecasts::Forecasts(Keeper& keeper, QObject* parent) : QObject(parent), d(std::make_unique<Private>(keeper))
+Forecasts::Forecasts(Keeper& keeper, QObject* parent)
+    : QObject(parent)
+    , d(std::make_unique<Private>(keeper))
 {
     connect(&keeper, &Keeper::storeClosed, this, [this] {
         for (auto& [id, slot] : d->requests) {
@@ -65,7 +73,8 @@ bool Forecasts::isRunning(record::LayoutId layout) const
 bool Forecasts::isCurrent(record::LayoutId layout) const
 {
     const auto found = d->requests.find(layout);
-    return found != d->requests.end() && found->second.newest != nullptr && found->second.current == found->second.wanted;
+    return found != d->requests.end() && found->second.newest != nullptr &&
+           found->second.current == found->second.wanted;
 }
 
 void Forecasts::refresh()
@@ -83,7 +92,9 @@ void Forecasts::refresh()
 void Forecasts::request(record::LayoutId id)
 {
     Slot& slot = d->requests[id];
-    auto inputs = forecastCase(d->keeper.row(), id, d->keeper.clock().now());
+    ForecastOptions options;
+    options.stepDays = kLaneStepDays;
+    auto inputs = forecastCase(d->keeper.row(), id, d->keeper.clock().now(), options);
     if (!inputs) {
         emit failed(id, QString::fromStdString(inputs.error().sentence()));
         return;
@@ -106,11 +117,13 @@ void Forecasts::request(record::LayoutId id)
         } else {
             failure = QString::fromStdString(answer.error().sentence());
         }
-        QMetaObject::invokeMethod(this, [this, id, print, shared, failure] { adopt(id, print, shared, failure); }, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(
+            this, [this, id, print, shared, failure] { adopt(id, print, shared, failure); }, Qt::QueuedConnection);
     });
 }
 
-void Forecasts::adopt(record::LayoutId id, quint64 print, const std::shared_ptr<ForecastResult>& made, const QString& failure)
+void Forecasts::adopt(record::LayoutId id, quint64 print, const std::shared_ptr<ForecastResult>& made,
+                      const QString& failure)
 {
     const auto found = d->requests.find(id);
     if (found == d->requests.end() || found->second.wanted != print) {

@@ -20,8 +20,8 @@ struct ForecastResult
     forecast::Forecast forecast;
 };
 
-/// Forecasts of the whole row, computed off the calling thread; the newest request for a layout wins and results arrive by
-/// signal. Results stay until the record they rest on changes.
+/// Forecasts of the whole row, computed off the calling thread; the newest request for a layout wins and results arrive
+/// by signal. Results stay until the record they rest on changes.
 class Forecasts final : public QObject
 {
     Q_OBJECT
@@ -35,8 +35,8 @@ public:
     [[nodiscard]] bool isRunning(record::LayoutId layout) const;
     /// Whether the result is of the record as it is now.
     [[nodiscard]] bool isCurrent(record::LayoutId layout) const;
-    /// Asks for every running layout whose result is missing or out of date. Returns at once. Done by itself when a store is
-    /// opened; after changes the owner asks, so that typing a round is one run and not one a cell.
+    /// Asks for every running layout whose result is missing or out of date. Returns at once. Done by itself when a
+    /// store is opened; after changes the owner asks, so that typing a round is one run and not one a cell.
     void refresh();
     /// Blocks until nothing is running (tests, pictures).
     void wait();
@@ -47,7 +47,8 @@ signals:
 
 private:
     void request(record::LayoutId layout);
-    void adopt(record::LayoutId layout, quint64 print, const std::shared_ptr<ForecastResult>& made, const QString& failure);
+    void adopt(record::LayoutId layout, quint64 print, const std::shared_ptr<ForecastResult>& made,
+               const QString& failure);
 
     struct Private;
     std::unique_ptr<Private> d;

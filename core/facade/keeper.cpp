@@ -14,12 +14,19 @@ namespace {
 
 Error noStore()
 {
-    return {Fault::NotFound, Keeper::tr("No store is open.").toStdString(), {}, Keeper::tr("Open one or make a new one first.").toStdString()};
+    return {Fault::NotFound,
+            Keeper::tr("No store is open.").toStdString(),
+            {},
+            Keeper::tr("Open one or make a new one first.").toStdString()};
 }
 
 } // namespace
 
-Keeper::Keeper(const record::Clock& clock, QObject* parent) : QObject(parent), m_clock(clock) {}
+Keeper::Keeper(const record::Clock& clock, QObject* parent)
+    : QObject(parent)
+    , m_clock(clock)
+{
+}
 Keeper::~Keeper() = default;
 
 Result<void> Keeper::create(const QString& path)
@@ -153,10 +160,15 @@ Result<record::TankId> Keeper::addTank(record::Tank tank, record::Layout layout)
 {
     tank.name = tank.name.trimmed();
     if (tank.name.isEmpty()) {
-        return Error{Fault::BadInput, tr("The tank has no name.").toStdString(), {}, tr("Give it one that you would say aloud.").toStdString()};
+        return Error{Fault::BadInput,
+                     tr("The tank has no name.").toStdString(),
+                     {},
+                     tr("Give it one that you would say aloud.").toStdString()};
     }
     if (!layout.flooded.isValid()) {
-        return Error{Fault::BadInput, tr("There is no day on which %1 was flooded.").arg(tank.name).toStdString(), {},
+        return Error{Fault::BadInput,
+                     tr("There is no day on which %1 was flooded.").arg(tank.name).toStdString(),
+                     {},
                      tr("A guess will do; it can be changed later.").toStdString()};
     }
     int last = 0;
@@ -199,7 +211,9 @@ Result<record::ReadingId> Keeper::enterReading(const TypedReading& typed)
         return set.error();
     }
     const record::Tank* tank = m_row.tank(reading.tank);
-    Edit edit(tr("%1 %2 %3, %4").arg(parameter->name, reading.typed, parameter->unit(unit)->label, tank == nullptr ? QString() : tank->name));
+    Edit edit(tr("%1 %2 %3, %4")
+                  .arg(parameter->name, reading.typed, parameter->unit(unit)->label,
+                       tank == nullptr ? QString() : tank->name));
     const record::ReadingId id = edit.put(std::move(reading));
     if (auto done = commit(edit); !done) {
         return done.error();
@@ -212,7 +226,10 @@ Result<record::EntryId> Keeper::enter(record::Entry entry)
     if (!entry.layout) {
         const record::LayoutRecord* layout = m_row.layoutAt(entry.tank, entry.at);
         if (layout == nullptr) {
-            return Error{Fault::NotFound, tr("This tank has no layout to write to.").toStdString(), {}, tr("Add a layout first.").toStdString()};
+            return Error{Fault::NotFound,
+                         tr("This tank has no layout to write to.").toStdString(),
+                         {},
+                         tr("Add a layout first.").toStdString()};
         }
         entry.layout = layout->layout.id;
     }
@@ -228,7 +245,8 @@ Result<record::EntryId> Keeper::enter(record::Entry entry)
         entry.enteredAt = m_clock.now();
     }
     const record::Tank* tank = m_row.tank(entry.tank);
-    const QString what = entry.subject.isEmpty() ? record::entryKindName(entry.kind) : record::entryKindName(entry.kind) + u": "_s + entry.subject;
+    const QString what = entry.subject.isEmpty() ? record::entryKindName(entry.kind)
+                                                 : record::entryKindName(entry.kind) + u": "_s + entry.subject;
     Edit edit(tr("%1, %2").arg(what, tank == nullptr ? QString() : tank->name));
     const record::EntryId id = edit.put(std::move(entry));
     if (auto done = commit(edit); !done) {
@@ -275,7 +293,10 @@ Result<void> Keeper::markDone(const care::DueItem& item, const record::Moment& a
 Result<void> Keeper::skip(const care::DueItem& item, const QString& reason)
 {
     if (reason.trimmed().isEmpty()) {
-        return Error{Fault::BadInput, tr("Skipping needs a reason.").toStdString(), {}, tr("A few words are enough; they stay with the round.").toStdString()};
+        return Error{Fault::BadInput,
+                     tr("Skipping needs a reason.").toStdString(),
+                     {},
+                     tr("A few words are enough; they stay with the round.").toStdString()};
     }
     record::Task task = taskFor(item);
     task.state = record::TaskState::Skipped;

@@ -58,10 +58,12 @@ public:
         QString note;
     };
     [[nodiscard]] Result<record::ReadingId> enterReading(const TypedReading& typed);
-    /// Adds or replaces an entry; fills the entered time, the layout if it is not given, and closes the round it answers.
+    /// Adds or replaces an entry; fills the entered time, the layout if it is not given, and closes the round it
+    /// answers.
     [[nodiscard]] Result<record::EntryId> enter(record::Entry entry);
 
-    /// Done at `at`: a water change becomes an entry, other work an upkeep entry or a closed task, as the template says.
+    /// Done at `at`: a water change becomes an entry, other work an upkeep entry or a closed task, as the template
+    /// says.
     [[nodiscard]] Result<void> markDone(const care::DueItem& item, const record::Moment& at);
     [[nodiscard]] Result<void> skip(const care::DueItem& item, const QString& reason);
     [[nodiscard]] Result<void> snooze(const care::DueItem& item, const QDate& until);

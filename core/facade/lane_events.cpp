@@ -10,6 +10,18 @@ namespace littoral::facade {
 using namespace Qt::StringLiterals;
 using record::EntryKind;
 
+namespace {
+
+/// Routine looks: they tick their work off in the due row; a picture for each would bury what happened.
+bool isRoutineLook(const record::Entry& entry)
+{
+    static const QStringList looks{u"look-daily"_s,   u"gate-review"_s, u"algae-score"_s, u"count"_s,
+                                   u"after-adding"_s, u"photo"_s,       u"stand-look"_s,  u"dose-review"_s};
+    return entry.kind == EntryKind::Upkeep && looks.contains(entry.subject);
+}
+
+} // namespace
+
 Glyph glyphOf(const record::Entry& entry)
 {
     switch (entry.kind) {
@@ -59,7 +71,8 @@ Glyph glyphOf(const care::DueItem& item)
         if (item.templateKey == u"topup"_s) {
             return Glyph::TopUp;
         }
-        return item.subject.startsWith(u"cylinder"_s) || item.subject.startsWith(u"co2"_s) ? Glyph::Cylinder : Glyph::Upkeep;
+        return item.subject.startsWith(u"cylinder"_s) || item.subject.startsWith(u"co2"_s) ? Glyph::Cylinder
+                                                                                           : Glyph::Upkeep;
     case care::WorkKind::Own:
         break;
     }
@@ -71,14 +84,19 @@ std::vector<LaneEvent> eventsOf(const record::LayoutRecord& layout)
     std::vector<LaneEvent> events;
     events.reserve(layout.entries.size());
     for (const record::Entry& entry : layout.entries) {
+        if (isRoutineLook(entry)) {
+            continue;
+        }
         LaneEvent event;
         event.at = entry.at.utcMs();
         event.glyph = glyphOf(entry);
         event.word = wording::entryWord(entry);
-        event.sentence = QCoreApplication::translate("Lane", "%1, %2")
-                             .arg(wording::entryText(entry), QLocale::c().toString(entry.at.toDateTime(), u"d MMM yyyy HH:mm"_s));
+        event.sentence =
+            QCoreApplication::translate("Lane", "%1, %2")
+                .arg(wording::entryText(entry), QLocale::c().toString(entry.at.toDateTime(), u"d MMM yyyy HH:mm"_s));
         event.planned = entry.planned;
-        event.serious = entry.kind == EntryKind::Loss || (entry.kind == EntryKind::Observation && entry.severity.value_or(0) >= 2);
+        event.serious =
+            entry.kind == EntryKind::Loss || (entry.kind == EntryKind::Observation && entry.severity.value_or(0) >= 2);
         event.fraction = entry.kind == EntryKind::WaterChange ? entry.fraction : std::nullopt;
         event.entry = entry.id;
         events.push_back(std::move(event));

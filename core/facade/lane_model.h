@@ -9,15 +9,33 @@
 #include <optional>
 #include <vector>
 
-/// One lane as plain values, words included: what the lane painter, its table twin and its accessible tree all read. Instants
-/// are UTC milliseconds; values are in the parameter's shown unit.
+/// One lane as plain values, words included: what the lane painter, its table twin and its accessible tree all read.
+/// Instants are UTC milliseconds; values are in the parameter's shown unit.
 namespace littoral::facade {
 
 using Status = care::Status;
 
 /// What a small picture stands for; the painter knows how each is drawn.
 enum class Glyph {
-    WaterChange, Dose, Trim, Upkeep, Media, In, Out, Loss, Light, Co2, Cylinder, Observation, Test, TopUp, Note, Gate, Decide, Feed, Photo
+    WaterChange,
+    Dose,
+    Trim,
+    Upkeep,
+    Media,
+    In,
+    Out,
+    Loss,
+    Light,
+    Co2,
+    Cylinder,
+    Observation,
+    Test,
+    TopUp,
+    Note,
+    Gate,
+    Decide,
+    Feed,
+    Photo
 };
 
 struct LaneMark
@@ -54,7 +72,7 @@ struct LaneEvent
     QString word;     ///< "50", "stems", "melt 2"; may be empty
     QString sentence; ///< for the foot strip and screen readers
     bool planned = false;
-    bool serious = false; ///< observation of severity 2 or more, a loss
+    bool serious = false;           ///< observation of severity 2 or more, a loss
     std::optional<double> fraction; ///< water change: bar height
     record::EntryId entry;
 };
@@ -83,7 +101,7 @@ struct LaneAlert
 struct LaneGate
 {
     qint64 from = 0, to = 0; ///< 8 in 10
-    QString text; ///< "Nitrite clear, 8 in 10"
+    QString text;            ///< "Nitrite clear, 8 in 10"
     QString sentence;
 };
 
@@ -121,8 +139,8 @@ struct LaneModel
     std::vector<PresentReading> present;
     qint64 flooded = 0;
     std::optional<qint64> ended;
-    QString floodedText;  ///< "Flooded 9 Nov, 10:00"
-    QString startText;    ///< "new media, ammonia-rich soil"
+    QString floodedText;            ///< "Flooded 9 Nov, 10:00"
+    QString startText;              ///< "new media, ammonia-rich soil"
     std::vector<LaneSeries> series; ///< one or two, the ones that matter now
     std::optional<LaneSeries> freeAmmonia;
     std::vector<LaneEvent> events;

@@ -9,7 +9,8 @@
 namespace littoral::facade {
 
 /// Readings of a parameter with its forecast, in the shown unit. `forecast` may be null.
-[[nodiscard]] LaneSeries seriesOf(const record::Row& row, const record::LayoutRecord& layout, const QString& parameter, const ForecastResult* forecast);
+[[nodiscard]] LaneSeries seriesOf(const record::Row& row, const record::LayoutRecord& layout, const QString& parameter,
+                                  const ForecastResult* forecast);
 
 /// Free ammonia has no readings of its own: only its bands.
 [[nodiscard]] std::optional<LaneSeries> freeAmmoniaOf(const ForecastResult* forecast);

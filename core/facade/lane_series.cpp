@@ -14,15 +14,15 @@ namespace {
 // Places of forecast::kQuantiles used for the 8-in-10 and 5-in-10 bands and the middle member.
 enum Quantile : std::size_t { k10 = 1, k25 = 2, k50 = 3, k75 = 4, k90 = 5 };
 
-std::vector<LaneBand> bandsOf(const std::vector<double>& days, const std::vector<forecast::Band>& bands, const record::Moment& flooded,
-                              const record::Unit& unit)
+std::vector<LaneBand> bandsOf(const std::vector<double>& days, const std::vector<forecast::Band>& bands,
+                              const record::Moment& flooded, const record::Unit& unit)
 {
     std::vector<LaneBand> made;
     made.reserve(bands.size());
     for (std::size_t i = 0; i < bands.size() && i < days.size(); ++i) {
         const forecast::Band& band = bands[i];
-        made.push_back({flooded.plusDays(days[i]).utcMs(), unit.fromCanonical(band[k10]), unit.fromCanonical(band[k25]), unit.fromCanonical(band[k50]),
-                        unit.fromCanonical(band[k75]), unit.fromCanonical(band[k90])});
+        made.push_back({flooded.plusDays(days[i]).utcMs(), unit.fromCanonical(band[k10]), unit.fromCanonical(band[k25]),
+                        unit.fromCanonical(band[k50]), unit.fromCanonical(band[k75]), unit.fromCanonical(band[k90])});
     }
     return made;
 }
@@ -30,13 +30,15 @@ std::vector<LaneBand> bandsOf(const std::vector<double>& days, const std::vector
 QString readingSentence(const record::Parameter& parameter, const record::Reading& reading)
 {
     const QString when = QLocale::c().toString(reading.at.toDateTime(), u"d MMM yyyy HH:mm"_s);
-    const QString base = QCoreApplication::translate("Lane", "%1 %2 %3, %4").arg(parameter.name, record::valueText(reading), parameter.shown().label, when);
+    const QString base = QCoreApplication::translate("Lane", "%1 %2 %3, %4")
+                             .arg(parameter.name, record::valueText(reading), parameter.shown().label, when);
     return reading.note.isEmpty() ? base : QCoreApplication::translate("Lane", "%1. %2").arg(base, reading.note);
 }
 
 } // namespace
 
-LaneSeries seriesOf(const record::Row& row, const record::LayoutRecord& layout, const QString& key, const ForecastResult* result)
+LaneSeries seriesOf(const record::Row& row, const record::LayoutRecord& layout, const QString& key,
+                    const ForecastResult* result)
 {
     LaneSeries series;
     const record::Parameter* parameter = record::findParameter(key);
@@ -50,10 +52,13 @@ LaneSeries seriesOf(const record::Row& row, const record::LayoutRecord& layout, 
     series.decimals = parameter->decimals;
     for (const record::Reading* reading : layout.readingsOf(key)) {
         const double shown = reading->censoring == record::Censoring::Below ? reading->high : reading->value;
-        series.marks.push_back({reading->at.utcMs(), unit.fromCanonical(shown), reading->censoring, reading->id, readingSentence(*parameter, *reading)});
+        series.marks.push_back({reading->at.utcMs(), unit.fromCanonical(shown), reading->censoring, reading->id,
+                                readingSentence(*parameter, *reading)});
     }
     if (const record::Target* target = row.target(layout.layout.tank, key)) {
-        const auto shown = [&](const std::optional<double>& end) { return end ? std::optional(unit.fromCanonical(*end)) : std::nullopt; };
+        const auto shown = [&](const std::optional<double>& end) {
+            return end ? std::optional(unit.fromCanonical(*end)) : std::nullopt;
+        };
         series.targetLow = shown(target->low);
         series.targetHigh = shown(target->high);
     }

@@ -33,15 +33,17 @@ QString words(const char* text)
 
 QString startText(const record::Layout& layout)
 {
-    constexpr std::array kStart{QT_TRANSLATE_NOOP("Lane", "new media"), QT_TRANSLATE_NOOP("Lane", "mature media"), QT_TRANSLATE_NOOP("Lane", "bottled starter"),
-                                QT_TRANSLATE_NOOP("Lane", "dry start"), QT_TRANSLATE_NOOP("Lane", "dark start")};
-    constexpr std::array kBed{QT_TRANSLATE_NOOP("Lane", "ammonia-rich soil"), QT_TRANSLATE_NOOP("Lane", "mild soil"), QT_TRANSLATE_NOOP("Lane", "spent soil"),
-                              QT_TRANSLATE_NOOP("Lane", "inert bed")};
-    return words("%1, %2").arg(words(kStart[static_cast<std::size_t>(layout.start)]), words(kBed[static_cast<std::size_t>(layout.bed)]));
+    constexpr std::array kStart{QT_TRANSLATE_NOOP("Lane", "new media"), QT_TRANSLATE_NOOP("Lane", "mature media"),
+                                QT_TRANSLATE_NOOP("Lane", "bottled starter"), QT_TRANSLATE_NOOP("Lane", "dry start"),
+                                QT_TRANSLATE_NOOP("Lane", "dark start")};
+    constexpr std::array kBed{QT_TRANSLATE_NOOP("Lane", "ammonia-rich soil"), QT_TRANSLATE_NOOP("Lane", "mild soil"),
+                              QT_TRANSLATE_NOOP("Lane", "spent soil"), QT_TRANSLATE_NOOP("Lane", "inert bed")};
+    return words("%1, %2").arg(words(kStart[static_cast<std::size_t>(layout.start)]),
+                               words(kBed[static_cast<std::size_t>(layout.bed)]));
 }
 
-/// Which rounds get a chip: every water change; the next of each other kind of work that a keeper plans a day around; anything
-/// overdue. The daily looks would cover the rest.
+/// Which rounds get a chip: every water change; the next of each other kind of work that a keeper plans a day around;
+/// anything overdue. The daily looks would cover the rest.
 class ChipPicker
 {
 public:
@@ -51,7 +53,8 @@ public:
             return true;
         }
         const bool matters = item.kind == care::WorkKind::Test || item.kind == care::WorkKind::Decide ||
-                             (item.kind == care::WorkKind::Upkeep && item.priority <= 2) || item.task || item.plannedEntry;
+                             (item.kind == care::WorkKind::Upkeep && item.priority <= 2) || item.task ||
+                             item.plannedEntry;
         return matters && m_seen.insert(item.templateKey).second;
     }
 
@@ -87,13 +90,16 @@ struct LaneBuilder
         lane.depth_cm = tank.depth_cm;
         lane.height_cm = tank.height_cm;
         const double area = tank.length_cm * tank.depth_cm;
-        lane.bedShare = area > 0.0 && tank.height_cm > 0.0 && facts.bed_L > 0.0 ? std::clamp(facts.bed_L * 1000.0 / area / tank.height_cm, 0.03, 0.4) : 0.1;
+        lane.bedShare = area > 0.0 && tank.height_cm > 0.0 && facts.bed_L > 0.0
+                            ? std::clamp(facts.bed_L * 1000.0 / area / tank.height_cm, 0.03, 0.4)
+                            : 0.1;
         lane.flooded = facts.flooded.utcMs();
         if (facts.ended) {
             lane.ended = facts.ended->utcMs();
         }
-        lane.floodedText = words("Flooded %1, %2").arg(wording::dateText(facts.flooded.localDate(), today),
-                                                       QLocale::c().toString(facts.flooded.toDateTime().time(), u"HH:mm"_s));
+        lane.floodedText = words("Flooded %1, %2")
+                               .arg(wording::dateText(facts.flooded.localDate(), today),
+                                    QLocale::c().toString(facts.flooded.toDateTime().time(), u"HH:mm"_s));
         lane.startText = startText(facts);
     }
 
@@ -105,7 +111,8 @@ struct LaneBuilder
         lane.lineStatus = standing.status;
         lane.statusLine = wording::statusLine(standing, today);
         lane.verdict = verdict();
-        const auto change = std::ranges::find_if(due, [](const care::DueItem& item) { return item.kind == care::WorkKind::WaterChange && !item.overdue; });
+        const auto change = std::ranges::find_if(
+            due, [](const care::DueItem& item) { return item.kind == care::WorkKind::WaterChange && !item.overdue; });
         if (change != due.end()) {
             lane.nextLine = wording::nextLine(*change, today);
         }
@@ -113,7 +120,8 @@ struct LaneBuilder
             if (lane.present.size() == kPresentReadings) {
                 break;
             }
-            lane.present.push_back({reading.parameter, wording::parameterSymbol(reading.parameter), record::valueText(reading)});
+            lane.present.push_back(
+                {reading.parameter, wording::parameterSymbol(reading.parameter), record::valueText(reading)});
         }
     }
 
@@ -125,7 +133,8 @@ struct LaneBuilder
     [[nodiscard]] QString verdict() const
     {
         if (lane.earlier) {
-            return words("Ran %1").arg(wording::dateRangeText(layout.layout.flooded.localDate(), layout.layout.ended->localDate(), today));
+            return words("Ran %1").arg(
+                wording::dateRangeText(layout.layout.flooded.localDate(), layout.layout.ended->localDate(), today));
         }
         if (cycleIsOpen()) {
             return wording::completionText(forecast->forecast.complete, layout.layout.flooded, today);
@@ -148,7 +157,8 @@ struct LaneBuilder
         lane.freeAmmonia = freeAmmoniaOf(forecast);
         lane.events = eventsOf(layout);
         for (const record::Entry& entry : layout.entries) {
-            if (!entry.planned && (entry.kind == record::EntryKind::WaterChange || entry.kind == record::EntryKind::Upkeep)) {
+            if (!entry.planned &&
+                (entry.kind == record::EntryKind::WaterChange || entry.kind == record::EntryKind::Upkeep)) {
                 lane.doneWork.push_back(entry.at.utcMs());
             }
         }
@@ -169,7 +179,8 @@ struct LaneBuilder
             }
         }
         std::ranges::stable_sort(lane.chips, [](const LaneChip& a, const LaneChip& b) {
-            return std::tuple(!a.overdue, a.overdue ? -a.daysOver : 0, a.at) < std::tuple(!b.overdue, b.overdue ? -b.daysOver : 0, b.at);
+            return std::tuple(!a.overdue, a.overdue ? -a.daysOver : 0, a.at) <
+                   std::tuple(!b.overdue, b.overdue ? -b.daysOver : 0, b.at);
         });
     }
 
@@ -204,7 +215,8 @@ struct LaneBuilder
         const double to = closed ? odds.day[kHigh] : odds.lastDay;
         const record::Moment& flooded = layout.layout.flooded;
         lane.gates.push_back({flooded.plusDays(std::max(from, decided)).utcMs(), flooded.plusDays(to).utcMs(),
-                              wording::bracketText(what, closed ? kEightInTen : 1.0 - odds.notByLast), wording::openingText(what, odds, flooded, today)});
+                              wording::bracketText(what, closed ? kEightInTen : 1.0 - odds.notByLast),
+                              wording::openingText(what, odds, flooded, today)});
     }
 
     void gates()
@@ -237,8 +249,10 @@ struct LaneBuilder
         const double middle = forecast->forecast.complete.day[3];
         const double decided = forecast->inputs.request.tank.decisionDay;
         const record::Moment& flooded = layout.layout.flooded;
-        const qint64 end = flooded.plusDays(forecast->forecast.days.empty() ? decided : forecast->forecast.days.back()).utcMs();
-        const qint64 turn = std::isfinite(middle) ? std::clamp(flooded.plusDays(middle).utcMs(), now.utcMs(), end) : end;
+        const qint64 end =
+            flooded.plusDays(forecast->forecast.days.empty() ? decided : forecast->forecast.days.back()).utcMs();
+        const qint64 turn =
+            std::isfinite(middle) ? std::clamp(flooded.plusDays(middle).utcMs(), now.utcMs(), end) : end;
         if (turn > now.utcMs()) {
             lane.phases.push_back({now.utcMs(), turn, words("cycling, forecast"), true});
         }
@@ -252,17 +266,19 @@ struct LaneBuilder
         lane.forecastState = lane.earlier ? ForecastState::NotForecast : state;
         if (forecast != nullptr && !forecast->forecast.diagnostics.fitted) {
             lane.forecastState = ForecastState::NotFitted;
-            lane.forecastNote = words("Not fitted: the readings contradict the model, so the wide range without them is shown.");
+            lane.forecastNote =
+                words("Not fitted: the readings contradict the model, so the wide range without them is shown.");
         } else if (state == ForecastState::Stale && forecast != nullptr) {
-            lane.forecastNote = words("Forecast of %1").arg(QLocale::c().toString(forecast->inputs.asOf.toDateTime(), u"d MMM HH:mm"_s));
+            lane.forecastNote = words("Forecast of %1")
+                                    .arg(QLocale::c().toString(forecast->inputs.asOf.toDateTime(), u"d MMM HH:mm"_s));
         }
     }
 };
 
 } // namespace
 
-LaneModel laneOf(const record::Row& row, record::LayoutId id, const record::Moment& now, const QDate& until, const ForecastResult* forecast,
-                 ForecastState state)
+LaneModel laneOf(const record::Row& row, record::LayoutId id, const record::Moment& now, const QDate& until,
+                 const ForecastResult* forecast, ForecastState state)
 {
     const record::LayoutRecord* layout = row.layout(id);
     const record::Tank* tank = layout == nullptr ? nullptr : row.tank(layout->layout.tank);

@@ -8,7 +8,7 @@
 namespace littoral::facade {
 
 /// One layout's lane as of `now`, due work reckoned to `until`. `forecast` may be null.
-[[nodiscard]] LaneModel laneOf(const record::Row& row, record::LayoutId layout, const record::Moment& now, const QDate& until,
-                               const ForecastResult* forecast, ForecastState state);
+[[nodiscard]] LaneModel laneOf(const record::Row& row, record::LayoutId layout, const record::Moment& now,
+                               const QDate& until, const ForecastResult* forecast, ForecastState state);
 
 } // namespace littoral::facade

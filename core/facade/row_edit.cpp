@@ -143,8 +143,9 @@ namespace {
 std::optional<record::Entry> plannedChange(const record::LayoutRecord& layout, const care::DueItem& item)
 {
     const auto planned = std::ranges::find_if(layout.entries, [&](const record::Entry& e) {
-        return item.plannedEntry ? e.id == item.plannedEntry
-                                 : e.planned && e.kind == record::EntryKind::WaterChange && e.at.localDate() == item.due;
+        return item.plannedEntry
+                   ? e.id == item.plannedEntry
+                   : e.planned && e.kind == record::EntryKind::WaterChange && e.at.localDate() == item.due;
     });
     if (planned == layout.entries.end()) {
         return std::nullopt;
@@ -158,7 +159,8 @@ std::optional<record::Entry> plannedChange(const record::LayoutRecord& layout, c
 
 } // namespace
 
-std::optional<record::Entry> entryThatCloses(const record::Row& row, const care::DueItem& item, const record::Moment& at)
+std::optional<record::Entry> entryThatCloses(const record::Row& row, const care::DueItem& item,
+                                             const record::Moment& at)
 {
     const record::LayoutRecord* layout = row.layout(item.layout);
     if (layout == nullptr) {

@@ -7,11 +7,13 @@
 namespace littoral::facade {
 
 /// Brings the row in memory to where the store is after `edit`. False when the edit holds something that only a fresh
-/// reading of the store can show (a removal that takes other records with it); the row is then untouched or must be reloaded.
+/// reading of the store can show (a removal that takes other records with it); the row is then untouched or must be
+/// reloaded.
 [[nodiscard]] bool applyTo(record::Row& row, const store::Edit& edit);
 
-/// The entry that closes a round done at `at`: a water change, an upkeep or a top-up; nothing for work that only a reading
-/// or the keeper's word can close. A planned change of the same day is taken over, its plan kept beside it.
-[[nodiscard]] std::optional<record::Entry> entryThatCloses(const record::Row& row, const care::DueItem& item, const record::Moment& at);
+/// The entry that closes a round done at `at`: a water change, an upkeep or a top-up; nothing for work that only a
+/// reading or the keeper's word can close. A planned change of the same day is taken over, its plan kept beside it.
+[[nodiscard]] std::optional<record::Entry> entryThatCloses(const record::Row& row, const care::DueItem& item,
+                                                           const record::Moment& at);
 
 } // namespace littoral::facade

@@ -70,7 +70,11 @@ double between(const QJsonArray& points, double day)
 class SampleMaker
 {
 public:
-    SampleMaker(const record::Moment& now, store::Edit& edit) : m_now(now), m_edit(edit) {}
+    SampleMaker(const record::Moment& now, store::Edit& edit)
+        : m_now(now)
+        , m_edit(edit)
+    {
+    }
 
     void make(const QJsonObject& scenario)
     {
@@ -185,7 +189,8 @@ private:
         if (from.contains("ended_days_ago"_L1)) {
             layout.ended = local(today.addDays(-static_cast<qint64>(value(from, "ended_days_ago"_L1))), QTime(15, 0));
         }
-        layout.start = chosen<record::StartMethod>(text(from, "start"_L1), {"new-media", "mature-media", "starter", "dry-start", "dark-start"});
+        layout.start = chosen<record::StartMethod>(text(from, "start"_L1),
+                                                   {"new-media", "mature-media", "starter", "dry-start", "dark-start"});
         layout.bed = chosen<record::Bed>(text(from, "bed"_L1), {"rich-soil", "mild-soil", "spent-soil", "inert"});
         layout.bed_L = value(from, "bed_litres"_L1);
         layout.rock_kg = value(from, "rock_kg"_L1);
@@ -221,7 +226,8 @@ private:
         std::vector<SampleTruth::Change> changes;
         for (const QJsonValue& item : from.value("changes"_L1).toArray()) {
             const QJsonObject rule = item.toObject();
-            const record::SourceWaterId source = rule.contains("source"_L1) ? m_sourceByKey.value(text(rule, "source"_L1)) : place.layout.source;
+            const record::SourceWaterId source =
+                rule.contains("source"_L1) ? m_sourceByKey.value(text(rule, "source"_L1)) : place.layout.source;
             for (double day = value(rule, "from"_L1); day <= value(rule, "to"_L1); day += value(rule, "every"_L1)) {
                 if (const double at = day + kChangeAfterHour; at < place.lastDay) {
                     changes.push_back({at, value(rule, "fraction"_L1), source});
@@ -334,14 +340,16 @@ private:
             days.insert(test.day);
         }
         const auto volume = record::netVolume(place.tank, place.layout);
-        const SampleTruth truth(from, place.layout, volume ? volume->litres : 0.0, changes, m_sources, {days.begin(), days.end()}, place.lastDay);
+        const SampleTruth truth(from, place.layout, volume ? volume->litres : 0.0, changes, m_sources,
+                                {days.begin(), days.end()}, place.lastDay);
         for (const Test& test : tests) {
             const SampleTruth::Level& level = truth.at(test.day);
             const record::Unit& unit = *record::findParameter(test.kit->parameter)->unit(test.kit->unit);
             // A colour test for nitrate reads part of the nitrite as well (common practice).
-            const double canonical = test.kit->parameter == u"tan"_s   ? level.totalAmmonia_mgN_per_L
-                                     : test.kit->parameter == u"no2"_s ? level.nitrite_mgN_per_L
-                                                                       : level.nitrate_mgN_per_L + 0.35 * level.nitrite_mgN_per_L;
+            const double canonical = test.kit->parameter == u"tan"_s ? level.totalAmmonia_mgN_per_L
+                                     : test.kit->parameter == u"no2"_s
+                                         ? level.nitrite_mgN_per_L
+                                         : level.nitrate_mgN_per_L + 0.35 * level.nitrite_mgN_per_L;
             putReading(place, *test.kit, test.day, readThrough(*test.kit, unit.fromCanonical(canonical), m_random));
         }
     }
@@ -357,7 +365,8 @@ private:
             for (double day = value(rule, "from"_L1); day <= value(rule, "to"_L1); day += value(rule, "every"_L1)) {
                 const double at = day + kTestBeforeHour;
                 if (at < place.lastDay) {
-                    const double level = between(rule.value("points"_L1).toArray(), day) + value(rule, "noise"_L1) * m_random.normal();
+                    const double level =
+                        between(rule.value("points"_L1).toArray(), day) + value(rule, "noise"_L1) * m_random.normal();
                     putReading(place, *kit, at, readThrough(*kit, level, m_random));
                 }
             }
@@ -374,12 +383,17 @@ private:
     std::vector<record::Entry> m_transfers;
 };
 
-/// The scenario tells what happened; the plain routine (glass, prefilter, looks) is filled in from the cadences themselves, all
-/// but the work that the scenario leaves open.
+/// The scenario tells what happened; the plain routine (glass, prefilter, looks) is filled in from the cadences
+/// themselves, all but the work that the scenario leaves open.
 class RoutineWork
 {
 public:
-    RoutineWork(const record::Row& row, const record::Moment& now, store::Edit& edit) : m_row(row), m_now(now), m_edit(edit) {}
+    RoutineWork(const record::Row& row, const record::Moment& now, store::Edit& edit)
+        : m_row(row)
+        , m_now(now)
+        , m_edit(edit)
+    {
+    }
 
     void add(const QJsonObject& scenario)
     {
@@ -404,7 +418,9 @@ public:
 private:
     void close(const record::LayoutRecord& layout, const care::DueItem& item)
     {
-        const auto entry = item.plannedEntry || item.kind == care::WorkKind::WaterChange ? std::nullopt : entryThatCloses(m_row, item, m_now);
+        const auto entry = item.plannedEntry || item.kind == care::WorkKind::WaterChange
+                               ? std::nullopt
+                               : entryThatCloses(m_row, item, m_now);
         if (!entry) {
             if (item.kind == care::WorkKind::Look) {
                 record::Task done;
@@ -419,7 +435,8 @@ private:
             }
             return;
         }
-        // The last time was a third of an interval ago, so that the next one is still to come; a few earlier ones before it.
+        // The last time was a third of an interval ago, so that the next one is still to come; a few earlier ones
+        // before it.
         const double interval = item.reason.intervalDays > 0.0 ? item.reason.intervalDays : 3.0;
         const int times = item.reason.intervalDays > 0.0 ? 6 : 1;
         for (int i = 0; i < times; ++i) {
@@ -443,10 +460,13 @@ Result<void> makeSampleRow(Keeper& keeper, const record::Moment& now)
 {
     QFile file(u":/sample/scenario.json"_s);
     QJsonParseError problem;
-    const QJsonDocument scenario = file.open(QIODevice::ReadOnly) ? QJsonDocument::fromJson(file.readAll(), &problem) : QJsonDocument();
+    const QJsonDocument scenario =
+        file.open(QIODevice::ReadOnly) ? QJsonDocument::fromJson(file.readAll(), &problem) : QJsonDocument();
     if (!scenario.isObject()) {
-        return Error{Fault::BadInput, Keeper::tr("The sample row's scenario cannot be read: %1.").arg(problem.errorString()).toStdString(),
-                     "scenario.json", Keeper::tr("Install the program again.").toStdString()};
+        return Error{
+            Fault::BadInput,
+            Keeper::tr("The sample row's scenario cannot be read: %1.").arg(problem.errorString()).toStdString(),
+            "scenario.json", Keeper::tr("Install the program again.").toStdString()};
     }
     store::Edit edit(Keeper::tr("sample row"));
     SampleMaker(now, edit).make(scenario.object());

@@ -68,7 +68,8 @@ void addEvents(sim::Scenario& scenario, const QJsonObject& layout, const std::ve
     };
     for (const SampleTruth::Change& change : changes) {
         const auto found = std::ranges::find(sources, change.source, &record::SourceWater::id);
-        add(change.day, sim::EventKind::WaterChange, change.fraction, static_cast<std::size_t>(found - sources.begin()));
+        add(change.day, sim::EventKind::WaterChange, change.fraction,
+            static_cast<std::size_t>(found - sources.begin()));
     }
     for (const QJsonValue& value : layout.value("feed"_L1).toArray()) {
         add(value["day"_L1].toDouble(), sim::EventKind::FeedRate, value["rate"_L1].toDouble());
@@ -101,8 +102,9 @@ QString plain(double value, int decimals)
 
 } // namespace
 
-SampleTruth::SampleTruth(const QJsonObject& layout, const record::Layout& facts, double litres, const std::vector<Change>& changes,
-                         const std::vector<record::SourceWater>& sources, const std::vector<double>& testDays, double lastDay)
+SampleTruth::SampleTruth(const QJsonObject& layout, const record::Layout& facts, double litres,
+                         const std::vector<Change>& changes, const std::vector<record::SourceWater>& sources,
+                         const std::vector<double>& testDays, double lastDay)
 {
     sim::Scenario scenario;
     scenario.endDay = lastDay;
@@ -140,7 +142,8 @@ QString readThrough(const record::TestKit& kit, double trueInKitUnit, Random& ra
     }
     const double offset = kit.steps[1] / 2.0;
     const double seen = std::log(std::max(0.0, trueInKitUnit) + offset) + kEyeScatter * random.normal();
-    const auto nearest = std::ranges::min_element(kit.steps, {}, [&](double step) { return std::fabs(std::log(step + offset) - seen); });
+    const auto nearest =
+        std::ranges::min_element(kit.steps, {}, [&](double step) { return std::fabs(std::log(step + offset) - seen); });
     if (nearest == kit.steps.begin()) {
         return u"<"_s + plain(kit.steps[1], 3);
     }

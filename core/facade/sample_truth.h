@@ -11,8 +11,8 @@
 
 namespace littoral::facade {
 
-/// The invented truth behind one layout of the sample row: the cycle model run with the scenario's own figures. Only the
-/// sample row is made this way; a real tank's truth is never known.
+/// The invented truth behind one layout of the sample row: the cycle model run with the scenario's own figures. Only
+/// the sample row is made this way; a real tank's truth is never known.
 class SampleTruth
 {
 public:
@@ -29,9 +29,11 @@ public:
         record::SourceWaterId source;
     };
 
-    /// Runs the layout from flooding to `lastDay`; `testDays` sorted. Sources are looked up by the first change's order.
-    SampleTruth(const QJsonObject& layout, const record::Layout& facts, double litres, const std::vector<Change>& changes,
-                const std::vector<record::SourceWater>& sources, const std::vector<double>& testDays, double lastDay);
+    /// Runs the layout from flooding to `lastDay`; `testDays` sorted. Sources are looked up by the first change's
+    /// order.
+    SampleTruth(const QJsonObject& layout, const record::Layout& facts, double litres,
+                const std::vector<Change>& changes, const std::vector<record::SourceWater>& sources,
+                const std::vector<double>& testDays, double lastDay);
 
     [[nodiscard]] const Level& at(double testDay) const { return m_levels.at(testDay); }
 
@@ -39,8 +41,8 @@ private:
     std::map<double, Level> m_levels;
 };
 
-/// What a person would write down for a true level with this kit: the step the colour is nearest to, with the scatter of an
-/// eye and a card; whole or half degrees for drop counts; the meter's decimals for digital kits.
+/// What a person would write down for a true level with this kit: the step the colour is nearest to, with the scatter
+/// of an eye and a card; whole or half degrees for drop counts; the meter's decimals for digital kits.
 [[nodiscard]] QString readThrough(const record::TestKit& kit, double trueInKitUnit, Random& random);
 
 } // namespace littoral::facade

@@ -8,9 +8,10 @@
 
 namespace littoral::forecast {
 
-/// Calibrates an ensemble to the readings up to decisionDay and runs it through the planned events. Deterministic in the
-/// request (seed included); safe to call from several threads at once. Fails with BadInput for a case that contradicts
-/// itself (reading after decisionDay, fraction outside 0..1, kit index out of range) and Cancelled when stopped.
+/// Calibrates an ensemble to the readings up to decisionDay and runs it through the planned events. Deterministic in
+/// the request (seed included); safe to call from several threads at once. Fails with BadInput for a case that
+/// contradicts itself (reading after decisionDay, fraction outside 0..1, kit index out of range) and Cancelled when
+/// stopped.
 [[nodiscard]] Result<Forecast> forecast(const Request& request, std::stop_token stop = {});
 
 } // namespace littoral::forecast

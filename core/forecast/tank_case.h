@@ -8,8 +8,8 @@
 #include <string>
 #include <vector>
 
-/// What a forecast is asked about: one layout as the model sees it. Days are days since flooding (fractions are times of
-/// day); concentrations are mg N/L of tank water; alkalinity is meq/L. No dates, names or kit brands get this far.
+/// What a forecast is asked about: one layout as the model sees it. Days are days since flooding (fractions are times
+/// of day); concentrations are mg N/L of tank water; alkalinity is meq/L. No dates, names or kit brands get this far.
 namespace littoral::forecast {
 
 enum class SoilKind { Inert, Mild, Rich };
@@ -41,8 +41,8 @@ struct Setup
     std::vector<SourceWater> sources{SourceWater{}}; ///< [0] filled the tank
     Co2Schedule co2;
     double temperature_C = 24.0;
-    /// The run starts here. Zero for a layout followed from its flooding; later for a settled layout whose first weeks do
-    /// not matter any more (see Established).
+    /// The run starts here. Zero for a layout followed from its flooding; later for a settled layout whose first weeks
+    /// do not matter any more (see Established).
     double startDay = 0.0;
     /// At startDay the filter already carries its load and the soil is `startDay` old: priors of a settled tank.
     bool established = false;
@@ -66,14 +66,15 @@ struct Event
     int source = 0;
 };
 
-/// A kit as the likelihood needs it. Steps ascend in the kit's own unit and begin with 0; no steps means a digital reading.
+/// A kit as the likelihood needs it. Steps ascend in the kit's own unit and begin with 0; no steps means a digital
+/// reading.
 struct Kit
 {
     Substance substance = Substance::TotalAmmonia;
     std::vector<double> steps;
-    double unitsPerMgN = 1.0;      ///< kit unit per mg N/L, e.g. 3.2844 when it reads nitrite as the ion
-    bool readsNitriteToo = false;  ///< reduction-type nitrate chemistry
-    double scatterFactor = 1.0;    ///< 1.6 for strips
+    double unitsPerMgN = 1.0;     ///< kit unit per mg N/L, e.g. 3.2844 when it reads nitrite as the ion
+    bool readsNitriteToo = false; ///< reduction-type nitrate chemistry
+    double scatterFactor = 1.0;   ///< 1.6 for strips
 };
 
 /// One reading in the kit's unit. low == high: a plain value. low < high: between two steps. low == 0 with `below`:
@@ -93,9 +94,9 @@ struct TankCase
 {
     Setup setup;
     std::vector<Kit> kits;
-    std::vector<Event> events;       ///< any order; sorted by the runner
+    std::vector<Event> events; ///< any order; sorted by the runner
     std::vector<CaseReading> readings;
-    double decisionDay = 0.0;        ///< "now"
+    double decisionDay = 0.0; ///< "now"
 };
 
 /// A set of limits that must hold together; its date is when they have held for spanDays and the tank is minDay old.
@@ -115,11 +116,11 @@ using Band = std::array<double, 7>; ///< values at kQuantiles
 struct Request
 {
     TankCase tank;
-    double horizonDays = 28.0;        ///< rows from decisionDay to decisionDay + horizonDays
-    double stepDays = 1.0;            ///< spacing of the rows; the first is decisionDay itself
-    std::vector<double> extraDays;    ///< further instants (days since flooding, >= decisionDay) to report
+    double horizonDays = 28.0;     ///< rows from decisionDay to decisionDay + horizonDays
+    double stepDays = 1.0;         ///< spacing of the rows; the first is decisionDay itself
+    std::vector<double> extraDays; ///< further instants (days since flooding, >= decisionDay) to report
     std::vector<GateRule> gates;
-    std::uint64_t seed = 0;           ///< from the tank's identity and reading set: same data, same answer
+    std::uint64_t seed = 0; ///< from the tank's identity and reading set: same data, same answer
     int particles = 512;
     int draws = 600;
 };
@@ -128,17 +129,18 @@ struct Request
 struct SubstanceForecast
 {
     Substance substance = Substance::TotalAmmonia;
-    std::vector<Band> water;  ///< mg N/L, one per row
-    std::vector<Band> kit;    ///< what the tank's (newest) kit for it would show, kit unit, kit gain included, not rounded to steps; empty for FreeAmmonia
+    std::vector<Band> water; ///< mg N/L, one per row
+    std::vector<Band> kit; ///< what the tank's (newest) kit for it would show, kit unit, kit gain included, not rounded
+                           ///< to steps; empty for FreeAmmonia
     std::vector<Band> fitted; ///< the fitted past, mg N/L, at Forecast::pastDays
 };
 
 /// When something will have happened: mass of 'not by lastDay' is its own outcome and never averaged with a day.
 struct DateOdds
 {
-    Band day{};               ///< days since flooding; +infinity where the quantile falls in 'not by lastDay'
-    double notByLast = 1.0;   ///< probability
-    double lastDay = 0.0;     ///< how far the members were run: at least day 60 and at least the horizon
+    Band day{};                   ///< days since flooding; +infinity where the quantile falls in 'not by lastDay'
+    double notByLast = 1.0;       ///< probability
+    double lastDay = 0.0;         ///< how far the members were run: at least day 60 and at least the horizon
     std::vector<double> gridDays; ///< days at which cumulative is given, one a day from decisionDay to lastDay
     std::vector<double> cumulative;
 };
@@ -151,13 +153,13 @@ struct FlaggedReading
 
 struct Diagnostics
 {
-    bool fitted = true;        ///< false: the readings contradict the model; the bands are the prior's, wide
+    bool fitted = true; ///< false: the readings contradict the model; the bands are the prior's, wide
     int stages = 0;
     double finalAcceptance = 0.0;
     double finalEss = 0.0;
-    double failedShare = 0.0;  ///< runs stopped by the step cap
+    double failedShare = 0.0; ///< runs stopped by the step cap
     int runs = 0;
-    double shrinkage = 0.0;    ///< 1 - posterior sd / prior sd of ln ammonia capacity at the decision day
+    double shrinkage = 0.0; ///< 1 - posterior sd / prior sd of ln ammonia capacity at the decision day
     std::vector<FlaggedReading> flagged;
 };
 
@@ -166,8 +168,8 @@ struct Forecast
     std::vector<double> days;     ///< rows, days since flooding
     std::vector<double> pastDays; ///< startDay .. decisionDay for the fitted past
     std::array<SubstanceForecast, 4> substances;
-    DateOdds complete;            ///< daily means of total ammonia and nitrite both stay below 0.25 ppm (as the common card reads)
-    std::vector<DateOdds> gates;  ///< same order as Request::gates
+    DateOdds complete; ///< daily means of total ammonia and nitrite both stay below 0.25 ppm (as the common card reads)
+    std::vector<DateOdds> gates; ///< same order as Request::gates
     Diagnostics diagnostics;
 };
 

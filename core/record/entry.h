@@ -34,19 +34,19 @@ struct Entry
     LayoutId layout;
     EntryKind kind = EntryKind::Note;
     Moment at;
-    bool planned = false;             ///< meant for later, not done
-    std::optional<Moment> plannedFor; ///< when it was planned for, kept after it is done
+    bool planned = false;                  ///< meant for later, not done
+    std::optional<Moment> plannedFor;      ///< when it was planned for, kept after it is done
     std::optional<double> plannedFraction; ///< what fraction was planned, kept after it is done
     QString subject;
     std::optional<double> fraction; ///< 0..1: water change, media share
     std::optional<double> amount;
     QString unit;
-    std::optional<double> second; ///< the kind's second number (PAR, hours)
+    std::optional<double> second;       ///< the kind's second number (PAR, hours)
     std::optional<double> proteinShare; ///< of the feed, 0..1
     std::optional<int> count;
     std::optional<double> load_mgN_per_L_d; ///< what added animals excrete, if known
-    std::optional<int> severity; ///< 0 gone, 1 trace, 2 clear, 3 heavy, 4 out of hand
-    std::optional<double> coverage; ///< 0..1
+    std::optional<int> severity;            ///< 0 gone, 1 trace, 2 clear, 3 heavy, 4 out of hand
+    std::optional<double> coverage;         ///< 0..1
     QString where;
     SourceWaterId source;
     TankId otherTank;

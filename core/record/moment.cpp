@@ -8,11 +8,12 @@ namespace littoral::record {
 namespace {
 constexpr double kMsPerDay = 86'400'000.0;
 
-/// An hour that a clock change skips is no valid local time in Qt, but it is what a clock shows that nobody has put forward:
-/// the instant is the one that clock means.
+/// An hour that a clock change skips is no valid local time in Qt, but it is what a clock shows that nobody has put
+/// forward: the instant is the one that clock means.
 QDateTime throughSkippedHour(const QDateTime& local)
 {
-    const bool skipped = !local.isValid() && local.timeSpec() == Qt::LocalTime && local.date().isValid() && local.time().isValid();
+    const bool skipped =
+        !local.isValid() && local.timeSpec() == Qt::LocalTime && local.date().isValid() && local.time().isValid();
     return skipped ? QDateTime::fromMSecsSinceEpoch(local.toMSecsSinceEpoch()) : local;
 }
 

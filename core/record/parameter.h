@@ -8,8 +8,8 @@
 
 namespace littoral::record {
 
-/// A unit a parameter may be typed in: canonical = typed * factor + offset. The code says the chemical basis where there is
-/// one ("mg/L NO2", "mg/L N"), so a bare "mg/L" never has to be guessed at.
+/// A unit a parameter may be typed in: canonical = typed * factor + offset. The code says the chemical basis where
+/// there is one ("mg/L NO2", "mg/L N"), so a bare "mg/L" never has to be guessed at.
 struct Unit
 {
     QString code;  ///< as in files
@@ -21,8 +21,8 @@ struct Unit
     [[nodiscard]] double fromCanonical(double canonical) const { return (canonical - offset) / factor; }
 };
 
-/// What a reading measures. The first unit is the canonical one in which values are kept and compared; `shown` is the one
-/// people meet first.
+/// What a reading measures. The first unit is the canonical one in which values are kept and compared; `shown` is the
+/// one people meet first.
 struct Parameter
 {
     QString key;    ///< as in files and rules: tan, no2, no3, ph, kh, gh, temp ...
@@ -30,8 +30,8 @@ struct Parameter
     QString symbol; ///< "NH₃/₄"
     std::vector<Unit> units;
     int shownUnit = 0;
-    int decimals = 1;  ///< in the shown unit
-    double lowest = 0; ///< impossible below, canonical
+    int decimals = 1;   ///< in the shown unit
+    double lowest = 0;  ///< impossible below, canonical
     double highest = 0; ///< impossible above, canonical
 
     [[nodiscard]] const Unit& canonical() const { return units.front(); }

@@ -20,8 +20,13 @@ QString words(const char* text)
 
 Error notUnderstood(const QString& text)
 {
-    return {Fault::BadInput, words("\"%1\" is not a reading.").arg(text).toStdString(), {},
-            words("Type a number such as 0.25, <0.05 below the lowest step, >8 above the highest, or 5-10 between two steps.").toStdString()};
+    return {
+        Fault::BadInput,
+        words("\"%1\" is not a reading.").arg(text).toStdString(),
+        {},
+        words(
+            "Type a number such as 0.25, <0.05 below the lowest step, >8 above the highest, or 5-10 between two steps.")
+            .toStdString()};
 }
 
 /// "1,250" is one and a quarter to one reader and twelve hundred and fifty to another; neither is guessed.
@@ -33,12 +38,14 @@ bool isAmbiguous(const QString& text)
 
 Error ambiguous(const QString& text)
 {
-    return {Fault::BadInput, words("\"%1\" can be read in two ways.").arg(text).toStdString(), {},
+    return {Fault::BadInput,
+            words("\"%1\" can be read in two ways.").arg(text).toStdString(),
+            {},
             words("Write thousands without a mark, or the decimal mark as a point.").toStdString()};
 }
 
-/// Whether zero of the scale means that there is none of it, so that half of a bound is a fair middle. It does not for pH
-/// and temperature.
+/// Whether zero of the scale means that there is none of it, so that half of a bound is a fair middle. It does not for
+/// pH and temperature.
 bool startsAtNothing(const Parameter& parameter)
 {
     const bool shifted = std::ranges::any_of(parameter.units, [](const Unit& unit) { return unit.offset != 0.0; });
@@ -113,7 +120,8 @@ Result<void> setTypedValue(Reading& reading, const QString& typed, const QString
 {
     const Parameter* parameter = findParameter(reading.parameter);
     if (parameter == nullptr) {
-        return Error{Fault::BadInput, words("There is no parameter \"%1\".").arg(reading.parameter).toStdString(), {}, {}};
+        return Error{
+            Fault::BadInput, words("There is no parameter \"%1\".").arg(reading.parameter).toStdString(), {}, {}};
     }
     const Unit* unit = parameter->unit(unitCode);
     if (unit == nullptr) {
@@ -121,7 +129,9 @@ Result<void> setTypedValue(Reading& reading, const QString& typed, const QString
         for (const Unit& option : parameter->units) {
             codes << option.code;
         }
-        return Error{Fault::BadInput, words("%1 cannot be given in \"%2\".").arg(parameter->name, unitCode).toStdString(), {},
+        return Error{Fault::BadInput,
+                     words("%1 cannot be given in \"%2\".").arg(parameter->name, unitCode).toStdString(),
+                     {},
                      words("Units it takes: %1.").arg(codes.join(u", "_s)).toStdString()};
     }
     const auto parsed = parseTypedValue(typed);
@@ -132,7 +142,11 @@ Result<void> setTypedValue(Reading& reading, const QString& typed, const QString
     const double high = unit->toCanonical(parsed->high);
     const double low = below ? std::min(parameter->lowest, high) : unit->toCanonical(parsed->low);
     if (low < parameter->lowest || high > parameter->highest || (below && high <= parameter->lowest)) {
-        return Error{Fault::BadInput, words("%1 %2 %3 is outside what this parameter can be.").arg(parameter->name, typed.trimmed(), unit->label).toStdString(), {},
+        return Error{Fault::BadInput,
+                     words("%1 %2 %3 is outside what this parameter can be.")
+                         .arg(parameter->name, typed.trimmed(), unit->label)
+                         .toStdString(),
+                     {},
                      words("Look at the decimal mark and the unit; it goes from %1 to %2 %3.")
                          .arg(QLocale::c().toString(unit->fromCanonical(parameter->lowest), 'g', 4),
                               QLocale::c().toString(unit->fromCanonical(parameter->highest), 'g', 4), unit->label)

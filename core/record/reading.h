@@ -48,8 +48,8 @@ struct Reading
     QString typed; ///< "0.25", "<0.05", "5–10"
     QString unit;  ///< code as typed
     Censoring censoring = Censoring::None;
-    /// The value; half the bound when Below (pH and temperature, where half means nothing: the bound); the bound when Above;
-    /// the middle when Between.
+    /// The value; half the bound when Below (pH and temperature, where half means nothing: the bound); the bound when
+    /// Above; the middle when Between.
     double value = 0.0;
     double low = 0.0;
     double high = 0.0;
@@ -70,12 +70,12 @@ struct TypedValue
     bool operator==(const TypedValue&) const = default;
 };
 
-/// Reads "0.25", "0,25", "<0.05", ">8", "5-10", "5–10", "5/10" (between two steps); spaces allowed. The error says what was
-/// not understood. A comma is a decimal mark, but "1,250" is refused: it may be meant as a thousand.
+/// Reads "0.25", "0,25", "<0.05", ">8", "5-10", "5–10", "5/10" (between two steps); spaces allowed. The error says what
+/// was not understood. A comma is a decimal mark, but "1,250" is refused: it may be meant as a thousand.
 [[nodiscard]] Result<TypedValue> parseTypedValue(const QString& text);
 
-/// Fills typed, unit, censoring, value, low and high of `reading` from what was typed. Refuses a value that its parameter
-/// cannot have, naming the unit (a wrong place of the decimal mark, a wrong basis).
+/// Fills typed, unit, censoring, value, low and high of `reading` from what was typed. Refuses a value that its
+/// parameter cannot have, naming the unit (a wrong place of the decimal mark, a wrong basis).
 [[nodiscard]] Result<void> setTypedValue(Reading& reading, const QString& typed, const QString& unitCode);
 
 /// The value as people read it, in the parameter's shown unit, with '<' or a range where it was censored; no unit.

@@ -54,7 +54,8 @@ const Tank* Row::tank(TankId id) const
 
 const Tank* Row::tankNamed(const QString& name) const
 {
-    const auto found = std::ranges::find_if(tanks, [&](const Tank& t) { return t.name.compare(name.trimmed(), Qt::CaseInsensitive) == 0; });
+    const auto found = std::ranges::find_if(
+        tanks, [&](const Tank& t) { return t.name.compare(name.trimmed(), Qt::CaseInsensitive) == 0; });
     return found == tanks.end() ? nullptr : &*found;
 }
 
@@ -79,7 +80,8 @@ const LayoutRecord* Row::currentLayout(TankId tankId, const Moment& at) const
     const std::vector<const LayoutRecord*> all = layoutsOf(tankId);
     const LayoutRecord* best = nullptr;
     for (const LayoutRecord* candidate : all) {
-        const bool running = candidate->layout.flooded <= at && (!candidate->layout.ended || *candidate->layout.ended > at);
+        const bool running =
+            candidate->layout.flooded <= at && (!candidate->layout.ended || *candidate->layout.ended > at);
         if (running) {
             best = candidate;
         }
@@ -122,7 +124,8 @@ std::vector<const LayoutRecord*> Row::layoutsOf(TankId tankId) const
             found.push_back(&record);
         }
     }
-    std::ranges::stable_sort(found, [](const LayoutRecord* a, const LayoutRecord* b) { return a->layout.flooded < b->layout.flooded; });
+    std::ranges::stable_sort(
+        found, [](const LayoutRecord* a, const LayoutRecord* b) { return a->layout.flooded < b->layout.flooded; });
     return found;
 }
 
@@ -133,13 +136,15 @@ const TestKit* Row::kitFor(const LayoutRecord& record, const QString& parameter)
             return kit(it->kit);
         }
     }
-    const auto found = std::ranges::find_if(kits, [&](const TestKit& k) { return k.parameter == parameter && !k.retired; });
+    const auto found =
+        std::ranges::find_if(kits, [&](const TestKit& k) { return k.parameter == parameter && !k.retired; });
     return found == kits.end() ? nullptr : &*found;
 }
 
 const Target* Row::target(TankId tankId, const QString& parameter) const
 {
-    const auto found = std::ranges::find_if(targets, [&](const Target& t) { return t.tank == tankId && t.parameter == parameter; });
+    const auto found =
+        std::ranges::find_if(targets, [&](const Target& t) { return t.tank == tankId && t.parameter == parameter; });
     return found == targets.end() ? nullptr : &*found;
 }
 
@@ -154,7 +159,9 @@ std::size_t Row::recordCount() const
 
 void sortRow(Row& row)
 {
-    std::ranges::stable_sort(row.tanks, [](const Tank& a, const Tank& b) { return std::pair(a.position, a.id) < std::pair(b.position, b.id); });
+    std::ranges::stable_sort(row.tanks, [](const Tank& a, const Tank& b) {
+        return std::pair(a.position, a.id) < std::pair(b.position, b.id);
+    });
     for (auto& [id, record] : row.layouts) {
         std::ranges::sort(record.readings, [](const Reading& a, const Reading& b) {
             return std::pair(a.at.utcMs(), a.id) < std::pair(b.at.utcMs(), b.id);

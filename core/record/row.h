@@ -46,7 +46,8 @@ struct Row
     [[nodiscard]] const SourceWater* source(SourceWaterId id) const;
     [[nodiscard]] const TestKit* kit(KitId id) const;
     [[nodiscard]] const LayoutRecord* layout(LayoutId id) const;
-    /// The layout that is running at `at` (the newest flooded and not ended; else one flooded later; else the newest ended).
+    /// The layout that is running at `at` (the newest flooded and not ended; else one flooded later; else the newest
+    /// ended).
     [[nodiscard]] const LayoutRecord* currentLayout(TankId tank, const Moment& at) const;
     /// Which layout of the tank an instant belongs to; the nearest when it falls between layouts.
     [[nodiscard]] const LayoutRecord* layoutAt(TankId tank, const Moment& at) const;

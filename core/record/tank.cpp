@@ -22,7 +22,8 @@ std::optional<NetVolume> netVolume(const Tank& tank, const Layout& layout)
     }
     const water::Box box{tank.length_cm, tank.depth_cm, tank.height_cm, tank.glass_mm / 10.0, layout.gap_cm};
     const double inner = water::innerVolume_L(box);
-    const double net = inner - water::bedDisplacement_L(layout.bed_L, kBedPorosity) - layout.rock_kg / kRockDensity_kg_per_L;
+    const double net =
+        inner - water::bedDisplacement_L(layout.bed_L, kBedPorosity) - layout.rock_kg / kRockDensity_kg_per_L;
     if (net <= 0.0) {
         return std::nullopt;
     }

@@ -41,10 +41,10 @@ struct Layout
     std::optional<Moment> ended;
     StartMethod start = StartMethod::NewMedia;
     Bed bed = Bed::RichSoil;
-    double bed_L = 0.0;  ///< bulk litres of soil or sand; zero: not given
+    double bed_L = 0.0; ///< bulk litres of soil or sand; zero: not given
     double rock_kg = 0.0;
     bool rockHardens = false;
-    double gap_cm = 3.0; ///< rim to water surface
+    double gap_cm = 3.0;                 ///< rim to water surface
     std::optional<double> measuredNet_L; ///< metered or counted in buckets on flood day: the best measure there is
     PlantDensity plants = PlantDensity::Medium;
     SourceWaterId source;
@@ -55,7 +55,8 @@ struct Layout
     double lightPar = 0.0; ///< at the bed, µmol/m²/s; zero: not measured
     double filterFlow_L_per_h = 0.0;
     double temperature_C = 24.0;
-    bool followsCadence = true; ///< forecasts follow the cadence; false: only changes that were planned by hand or import
+    bool followsCadence =
+        true; ///< forecasts follow the cadence; false: only changes that were planned by hand or import
     QString note;
 
     bool operator==(const Layout&) const = default;
@@ -80,8 +81,8 @@ struct SourceWater
     bool operator==(const SourceWater&) const = default;
 };
 
-/// Litres of water in the tank: measured if it was, else reckoned from glass, gap, bed and rock; nothing when there are no
-/// dimensions. `reckoned` tells which.
+/// Litres of water in the tank: measured if it was, else reckoned from glass, gap, bed and rock; nothing when there are
+/// no dimensions. `reckoned` tells which.
 struct NetVolume
 {
     double litres = 0.0;

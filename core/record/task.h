@@ -28,8 +28,8 @@ enum class TaskState {
     Skipped ///< with its reason
 };
 
-/// What the keeper decided about one round of a cadence, or a task set by hand. A round nobody has touched has no row: it is
-/// reckoned from its cadence each time.
+/// What the keeper decided about one round of a cadence, or a task set by hand. A round nobody has touched has no row:
+/// it is reckoned from its cadence each time.
 struct Task
 {
     TaskId id;
@@ -37,13 +37,13 @@ struct Task
     LayoutId layout;
     QString templateKey; ///< empty: a task of its own, titled `title`
     QString title;
-    QDate due;                     ///< by the cadence, or as set
-    std::optional<QDate> movedTo;  ///< moved by hand or snoozed until
-    bool snoozed = false;          ///< movedTo came from a snooze, not a move
+    QDate due;                    ///< by the cadence, or as set
+    std::optional<QDate> movedTo; ///< moved by hand or snoozed until
+    bool snoozed = false;         ///< movedTo came from a snooze, not a move
     TaskState state = TaskState::Open;
     std::optional<Moment> closedAt;
     EntryId closedBy;
-    QString reason; ///< for skipping; for a move, if one was given
+    QString reason;                 ///< for skipping; for a move, if one was given
     std::optional<double> fraction; ///< of a water change set by hand
     Moment enteredAt;
 

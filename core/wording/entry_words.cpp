@@ -35,6 +35,15 @@ constexpr std::array kSubjects{
     Subject{"squeezings", QT_TRANSLATE_NOOP("EntryWords", "filter squeezings")},
     Subject{"surface-film", QT_TRANSLATE_NOOP("EntryWords", "surface film")},
     Subject{"shrimp-count", QT_TRANSLATE_NOOP("EntryWords", "shrimp counted")},
+    Subject{"co2-curve", QT_TRANSLATE_NOOP("EntryWords", "CO₂ curve")},
+    Subject{"look-daily", QT_TRANSLATE_NOOP("EntryWords", "looked over")},
+    Subject{"gate-review", QT_TRANSLATE_NOOP("EntryWords", "gates reviewed")},
+    Subject{"algae-score", QT_TRANSLATE_NOOP("EntryWords", "algae scored")},
+    Subject{"melt-remove", QT_TRANSLATE_NOOP("EntryWords", "dead leaves out")},
+    Subject{"after-adding", QT_TRANSLATE_NOOP("EntryWords", "watched after adding")},
+    Subject{"rcd-test", QT_TRANSLATE_NOOP("EntryWords", "residual-current device tested")},
+    Subject{"an_gasp", QT_TRANSLATE_NOOP("EntryWords", "gasping at the surface")},
+    Subject{"bac_haze", QT_TRANSLATE_NOOP("EntryWords", "white haze")},
     Subject{"alg_diatom", QT_TRANSLATE_NOOP("EntryWords", "diatom film")},
     Subject{"alg_tuft", QT_TRANSLATE_NOOP("EntryWords", "tuft algae")},
     Subject{"alg_spot", QT_TRANSLATE_NOOP("EntryWords", "green spot")},
@@ -49,12 +58,14 @@ QString percent(double fraction)
 
 QString amountText(const Entry& entry)
 {
-    return entry.unit.isEmpty() ? plainNumber(*entry.amount) : words("%1 %2").arg(plainNumber(*entry.amount), entry.unit);
+    return entry.unit.isEmpty() ? plainNumber(*entry.amount)
+                                : words("%1 %2").arg(plainNumber(*entry.amount), entry.unit);
 }
 
 QString counted(const Entry& entry)
 {
-    return entry.count ? words("%1 %2").arg(QString::number(*entry.count), subjectText(entry.subject)) : subjectText(entry.subject);
+    return entry.count ? words("%1 %2").arg(QString::number(*entry.count), subjectText(entry.subject))
+                       : subjectText(entry.subject);
 }
 
 QString coreText(const Entry& entry)
@@ -86,7 +97,8 @@ QString coreText(const Entry& entry)
     case EntryKind::Dose:
     case EntryKind::Feeding:
         if (entry.amount) {
-            return subject.isEmpty() ? words("%1: %2").arg(name, amountText(entry)) : words("%1: %2, %3").arg(name, subject, amountText(entry));
+            return subject.isEmpty() ? words("%1: %2").arg(name, amountText(entry))
+                                     : words("%1: %2, %3").arg(name, subject, amountText(entry));
         }
         break;
     case EntryKind::Upkeep:
@@ -110,14 +122,19 @@ QString subjectText(const QString& subject)
             return words(known.text);
         }
     }
-    return subject;
+    // Other codes of rules read well enough once their joints are taken out.
+    QString plain = subject;
+    return plain.contains(u' ') ? plain : plain.replace(u'-', u' ').replace(u'_', u' ');
 }
 
 QString severityWord(int severity)
 {
-    constexpr std::array kWords{QT_TRANSLATE_NOOP("EntryWords", "gone"), QT_TRANSLATE_NOOP("EntryWords", "trace"), QT_TRANSLATE_NOOP("EntryWords", "clear"),
-                                QT_TRANSLATE_NOOP("EntryWords", "heavy"), QT_TRANSLATE_NOOP("EntryWords", "out of hand")};
-    return severity < 0 || severity >= static_cast<int>(kWords.size()) ? QString() : words(kWords[static_cast<std::size_t>(severity)]);
+    constexpr std::array kWords{QT_TRANSLATE_NOOP("EntryWords", "gone"), QT_TRANSLATE_NOOP("EntryWords", "trace"),
+                                QT_TRANSLATE_NOOP("EntryWords", "clear"), QT_TRANSLATE_NOOP("EntryWords", "heavy"),
+                                QT_TRANSLATE_NOOP("EntryWords", "out of hand")};
+    return severity < 0 || severity >= static_cast<int>(kWords.size())
+               ? QString()
+               : words(kWords[static_cast<std::size_t>(severity)]);
 }
 
 QString entryText(const Entry& entry)
@@ -144,7 +161,9 @@ QString entryWord(const Entry& entry)
     case EntryKind::Co2Change:
         return entry.amount ? words("%1 mg/L").arg(plainNumber(*entry.amount)) : QString();
     case EntryKind::Observation:
-        return entry.severity.value_or(0) > 0 ? words("%1 %2").arg(subjectText(entry.subject), QString::number(*entry.severity)) : subjectText(entry.subject);
+        return entry.severity.value_or(0) > 0
+                   ? words("%1 %2").arg(subjectText(entry.subject), QString::number(*entry.severity))
+                   : subjectText(entry.subject);
     case EntryKind::Addition:
     case EntryKind::Loss:
         return counted(entry);

@@ -10,7 +10,8 @@ namespace littoral::wording {
 /// One line that tells what an entry says: "Water change 40 %", "Observation: melt, clear, back left".
 [[nodiscard]] QString entryText(const record::Entry& entry);
 
-/// The one or two words that stand beside an entry's picture on a lane: "40", "melt 2", "12 shrimp", "8 h"; may be empty.
+/// The one or two words that stand beside an entry's picture on a lane: "40", "melt 2", "12 shrimp", "8 h"; may be
+/// empty.
 [[nodiscard]] QString entryWord(const record::Entry& entry);
 
 /// A subject as people read it: built-in codes ("trim-stems", "alg_diatom") in words, anything else as typed.

@@ -10,12 +10,13 @@
 
 namespace littoral::wording {
 
-/// When the cycle will be complete, as a range with its odds: "Cycle complete 4–9 Dec, 8 in 10", or what is known when the range
-/// has no end yet. `flooded` is day 0 by the keeper's calendar.
+/// When the cycle will be complete, as a range with its odds: "Cycle complete 4–9 Dec, 8 in 10", or what is known when
+/// the range has no end yet. `flooded` is day 0 by the keeper's calendar.
 [[nodiscard]] QString completionText(const forecast::DateOdds& odds, const record::Moment& flooded, const QDate& today);
 
 /// The same for a gate: "Hardy grazers 27–30 Nov, 8 in 10".
-[[nodiscard]] QString openingText(const QString& what, const forecast::DateOdds& odds, const record::Moment& flooded, const QDate& today);
+[[nodiscard]] QString openingText(const QString& what, const forecast::DateOdds& odds, const record::Moment& flooded,
+                                  const QDate& today);
 
 /// For the bracket on a lane: "Cycle complete, 8 in 10".
 [[nodiscard]] QString bracketText(const QString& what, double odds);

@@ -38,9 +38,10 @@ TEST(Templates, BuiltInFileIsSound)
 
 TEST(Templates, MoreThanATableOfWaterChanges)
 {
+    const care::TemplateSet set{care::builtInTemplates(), {}};
     for (const QString& key :
          {u"water-change"_s, u"test-ammonia"_s, u"test-after-event"_s, u"filter-first"_s, u"rcd-test"_s, u"backup"_s}) {
-        EXPECT_NE(care::TemplateSet{care::builtInTemplates(), {}}.find(key), nullptr) << key.toStdString();
+        EXPECT_NE(set.find(key), nullptr) << key.toStdString();
     }
 }
 

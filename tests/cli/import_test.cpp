@@ -35,11 +35,9 @@ TEST_F(Ctl, importTwiceChangesNothing)
 {
     const QString store = storeWithTank();
     const QString good = write(u"good.csv"_s, kGood);
-    EXPECT_EQ(expect(0, {u"import"_s, store, good}),
-              "Written: tanks 0, readings 1, entries 1. There already: 0.\n");
+    EXPECT_EQ(expect(0, {u"import"_s, store, good}), "Written: tanks 0, readings 1, entries 1. There already: 0.\n");
     const QByteArray once = expect(0, {u"tank"_s, u"show"_s, store, u"Heron Reach"_s, u"--json"_s});
-    EXPECT_EQ(expect(0, {u"import"_s, store, good}),
-              "Written: tanks 0, readings 0, entries 0. There already: 2.\n");
+    EXPECT_EQ(expect(0, {u"import"_s, store, good}), "Written: tanks 0, readings 0, entries 0. There already: 2.\n");
     EXPECT_EQ(expect(0, {u"tank"_s, u"show"_s, store, u"Heron Reach"_s, u"--json"_s}), once);
 }
 

@@ -16,7 +16,8 @@ namespace {
 std::vector<forecast::Event> eventsOf(const facade::ForecastCase& made, EventKind kind)
 {
     std::vector<forecast::Event> found;
-    std::ranges::copy_if(made.request.tank.events, std::back_inserter(found), [&](const auto& e) { return e.kind == kind; });
+    std::ranges::copy_if(made.request.tank.events, std::back_inserter(found),
+                         [&](const auto& e) { return e.kind == kind; });
     return found;
 }
 
@@ -103,8 +104,8 @@ TEST(ForecastCase, WithoutAPlanTheCadenceIsFollowed)
 
 TEST(ForecastCase, FeedInGramsBecomesNitrogenPerLitre)
 {
-    // 1 g of 45 % protein feed is 41.4 mg of ammonia nitrogen: 0.45 x 0.092 (Timmons & Ebeling 2013, quoted in an aquaponics
-    // manual), so 0.414 mg/L a day in 100 L.
+    // 1 g of 45 % protein feed is 41.4 mg of ammonia nitrogen: 0.45 x 0.092 (Timmons & Ebeling 2013, quoted in an
+    // aquaponics manual), so 0.414 mg/L a day in 100 L.
     TempKeeper t;
     const auto layout = t.addTank(u"Long Reach"_s, 10);
     record::Layout measured = t.keeper.row().layout(layout)->layout;

@@ -4,7 +4,6 @@
 #include "core/facade/row_edit.h"
 #include "tests/support/temp_store.h"
 
-
 using namespace littoral;
 using namespace Qt::StringLiterals;
 using test::TempKeeper;
@@ -24,7 +23,9 @@ QString dump(const record::Row& row)
             text += u" reading %1 %2 %3 %4\n"_s.arg(r.id.value).arg(r.parameter, r.typed, r.at.toIso());
         }
         for (const record::Entry& e : layout.entries) {
-            text += u" entry %1 %2 %3 %4\n"_s.arg(e.id.value).arg(record::entryKindCode(e.kind), e.at.toIso()).arg(e.planned);
+            text += u" entry %1 %2 %3 %4\n"_s.arg(e.id.value)
+                        .arg(record::entryKindCode(e.kind), e.at.toIso())
+                        .arg(e.planned);
         }
         for (const record::Task& t : layout.tasks) {
             text += u" task %1 %2 %3\n"_s.arg(t.id.value).arg(t.templateKey).arg(static_cast<int>(t.state));

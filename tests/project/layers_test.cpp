@@ -49,8 +49,9 @@ QStringList offenders(const QString& folder, const QRegularExpression& forbidden
     return list;
 }
 
-const QRegularExpression kWidgets(u"^(QtWidgets|QtCharts|QWidget|QApplication|QMainWindow|QDialog|QMessageBox|QChart|QLabel|QPushButton|"
-                                  u"QAbstractScrollArea|QTableView|QLineEdit|QComboBox|QMenu|QStyle|QProxyStyle|QGraphics)"_s);
+const QRegularExpression
+    kWidgets(u"^(QtWidgets|QtCharts|QWidget|QApplication|QMainWindow|QDialog|QMessageBox|QChart|QLabel|QPushButton|"
+             u"QAbstractScrollArea|QTableView|QLineEdit|QComboBox|QMenu|QStyle|QProxyStyle|QGraphics)"_s);
 const QRegularExpression kSql(u"^(QtSql|QSql)"_s);
 const QRegularExpression kQt(u"^(Qt|Q[A-Z])"_s);
 
@@ -82,7 +83,8 @@ TEST(Layers, WaterSimulationAndForecastKnowNoQtAtAll)
 
 TEST(Layers, OnlyTheStoreKnowsSql)
 {
-    for (const QString& folder : {u"core/record"_s, u"core/care"_s, u"core/wording"_s, u"core/exchange"_s, u"core/facade"_s, u"ui"_s, u"app"_s}) {
+    for (const QString& folder : {u"core/record"_s, u"core/care"_s, u"core/wording"_s, u"core/exchange"_s,
+                                  u"core/facade"_s, u"ui"_s, u"app"_s}) {
         const QStringList found = offenders(folder, kSql);
         EXPECT_TRUE(found.isEmpty()) << listed(found);
     }
@@ -123,7 +125,8 @@ TEST(Layers, ArrowsOnlyGoDown)
 
 TEST(Layers, NoUmbrellaIncludes)
 {
-    static const QRegularExpression umbrella(u"^(QtCore|QtGui|QtWidgets|QtCharts|QtSql)(/QtCore|/QtGui|/QtWidgets|/QtCharts|/QtSql)?$"_s);
+    static const QRegularExpression umbrella(
+        u"^(QtCore|QtGui|QtWidgets|QtCharts|QtSql)(/QtCore|/QtGui|/QtWidgets|/QtCharts|/QtSql)?$"_s);
     for (const QString& folder : {u"core"_s, u"ui"_s, u"app"_s}) {
         const QStringList found = offenders(folder, umbrella);
         EXPECT_TRUE(found.isEmpty()) << listed(found);

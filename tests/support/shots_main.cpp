@@ -38,7 +38,11 @@ void settle()
 class Shooter
 {
 public:
-    Shooter(QApplication& app, QDir folder) : m_app(app), m_folder(std::move(folder)) {}
+    Shooter(QApplication& app, QDir folder)
+        : m_app(app)
+        , m_folder(std::move(folder))
+    {
+    }
 
     /// One window with its own store, photographed page by page.
     void shoot(ui::Scheme scheme, double textScale, QSize size, bool sample)
@@ -61,9 +65,11 @@ public:
         forecasts.refresh();
         forecasts.wait();
         settle();
-        const QString suffix = u"_%1%2%3"_s.arg(scheme == ui::Scheme::Dark ? u"dark"_s : scheme == ui::Scheme::HighContrast ? u"contrast"_s : u"light"_s,
-                                               textScale > 1.0 ? u"_%1"_s.arg(qRound(textScale * 100)) : QString(),
-                                               size == kSize ? QString() : u"_small"_s);
+        const QString suffix = u"_%1%2%3"_s.arg(scheme == ui::Scheme::Dark           ? u"dark"_s
+                                                : scheme == ui::Scheme::HighContrast ? u"contrast"_s
+                                                                                     : u"light"_s,
+                                                textScale > 1.0 ? u"_%1"_s.arg(qRound(textScale * 100)) : QString(),
+                                                size == kSize ? QString() : u"_small"_s);
         if (!sample) {
             save(window, u"first_run"_s + suffix);
             return;
@@ -71,11 +77,11 @@ public:
         window.showPage(ui::MainWindow::Page::Lanes);
         settle();
         save(window, u"lanes"_s + suffix);
-        if (QAction* age = window.actions().action(u"lanes.mode"_s)) {
-            age->trigger();
+        if (auto* lanes = window.findChild<ui::LanesPage*>()) {
+            lanes->axis().setMode(ui::AxisMode::Age);
             settle();
             save(window, u"lanes_age"_s + suffix);
-            age->trigger();
+            lanes->axis().setMode(ui::AxisMode::Calendar);
         }
         window.showPage(ui::MainWindow::Page::Rounds);
         settle();
@@ -86,7 +92,9 @@ public:
 private:
     void editors(ui::MainWindow& window, const QString& suffix)
     {
-        for (const auto& [action, name] : {std::pair(u"entry.new"_s, u"entry_editor"_s), std::pair(u"tank.edit"_s, u"tank_editor"_s), std::pair(u"keys"_s, u"keys"_s)}) {
+        for (const auto& [action, name] :
+             {std::pair(u"entry.new"_s, u"entry_editor"_s), std::pair(u"tank.edit"_s, u"tank_editor"_s),
+              std::pair(u"keys"_s, u"keys"_s)}) {
             if (QAction* open = window.actions().action(action)) {
                 open->trigger();
                 settle();

@@ -12,7 +12,9 @@ namespace littoral::test {
 class TempKeeper
 {
 public:
-    TempKeeper() : clock(record::Moment::fromIso(QStringLiteral("2026-11-25T07:40:00Z"))), keeper(clock)
+    TempKeeper()
+        : clock(record::Moment::fromIso(QStringLiteral("2026-11-25T07:40:00Z")))
+        , keeper(clock)
     {
         const auto made = keeper.create(path());
         EXPECT_TRUE(made) << (made ? "" : made.error().sentence());
@@ -36,7 +38,8 @@ public:
         return id ? keeper.row().layoutsOf(*id).front()->layout.id : record::LayoutId{};
     }
 
-    record::ReadingId read(record::LayoutId layout, const QString& parameter, const QString& typed, double daysAgo, const QString& unit = {})
+    record::ReadingId read(record::LayoutId layout, const QString& parameter, const QString& typed, double daysAgo,
+                           const QString& unit = {})
     {
         facade::Keeper::TypedReading reading;
         reading.layout = layout;

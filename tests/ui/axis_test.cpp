@@ -40,8 +40,8 @@ double hoursBetween(const AxisTick& a, const AxisTick& b)
     return static_cast<double>(b.at - a.at) / 3'600'000.0;
 }
 
-// Summer time in the European Union ends at 01:00 UTC on the last Sunday of October and begins at 01:00 UTC on the last Sunday
-// of March (Directive 2000/84/EC, articles 2 and 3): in 2026 on 25 October and 29 March.
+// Summer time in the European Union ends at 01:00 UTC on the last Sunday of October and begins at 01:00 UTC on the last
+// Sunday of March (Directive 2000/84/EC, articles 2 and 3): in 2026 on 25 October and 29 March.
 TEST(AxisTicks, DaysAreLocalMidnightsAcrossTheOctoberClockChange)
 {
     const AxisTicks ticks = calendarTicks(at(kBerlin, 2026, 10, 23), at(kBerlin, 2026, 10, 28), kBerlin, 100, 60, 2026);
@@ -69,7 +69,8 @@ TEST(AxisTicks, WeeksBeginOnMondayAndKeepTheirMidnightThroughTheClockChange)
     EXPECT_FALSE(ticks.minor.empty());
 }
 
-// In Lebanon and other places summer time begins at midnight, so that the day has no 00:00 (IANA time zone database, Asia/Beirut).
+// In Lebanon and other places summer time begins at midnight, so that the day has no 00:00 (IANA time zone database,
+// Asia/Beirut).
 TEST(AxisTicks, ADayWithoutMidnightStillHasATick)
 {
     const QTimeZone beirut("Asia/Beirut");

@@ -22,11 +22,18 @@ public:
     {
         frame.width = width;
         const double header = metrics.headerWidth(width);
-        frame.axis = {AxisMode::Calendar, demo::now() - static_cast<qint64>(back * double(kDayMs)), demo::now() + static_cast<qint64>(ahead * double(kDayMs)),
-                      demo::now(), header, width - header};
+        frame.axis = {AxisMode::Calendar,
+                      demo::now() - static_cast<qint64>(back * double(kDayMs)),
+                      demo::now() + static_cast<qint64>(ahead * double(kDayMs)),
+                      demo::now(),
+                      header,
+                      width - header};
         frame.outlineScale = 0.6;
     }
-    LaneBox lay(const LaneModel& model, bool overview = false) const { return layOutLane(model, laneKind(model, overview), metrics, frame); }
+    LaneBox lay(const LaneModel& model, bool overview = false) const
+    {
+        return layOutLane(model, laneKind(model, overview), metrics, frame);
+    }
 
     Theme theme;
     LaneMetrics metrics;
@@ -45,7 +52,9 @@ void expectNoOverlap(const LaneBox& box, const std::string& where)
             if (a != b && !box.events[a].label.isEmpty()) {
                 const QRectF label = box.events[a].label.adjusted(0, 3, 0, -3);
                 EXPECT_FALSE(label.intersects(box.events[b].glyph)) << where;
-                EXPECT_TRUE(box.events[b].label.isEmpty() || !label.intersects(box.events[b].label.adjusted(0, 3, 0, -3))) << where;
+                EXPECT_TRUE(box.events[b].label.isEmpty() ||
+                            !label.intersects(box.events[b].label.adjusted(0, 3, 0, -3)))
+                    << where;
             }
         }
     }
@@ -56,7 +65,8 @@ void expectAllCounted(const LaneBox& box, const LaneModel& model, const std::str
 {
     for (std::size_t i = 0; i < model.chips.size(); ++i) {
         const double x = box.axis.x(model.chips[i].at, model.flooded);
-        const auto seen = std::ranges::count_if(box.chips, [&](const ChipBox& chip) { return std::ranges::count(chip.chips, i) > 0; });
+        const auto seen = std::ranges::count_if(
+            box.chips, [&](const ChipBox& chip) { return std::ranges::count(chip.chips, i) > 0; });
         if (model.chips[i].overdue || (x > box.nowX && x < box.strip.right() - 20)) {
             EXPECT_EQ(seen, 1) << where << " chip " << i;
         } else {
@@ -72,7 +82,8 @@ TEST(LaneLayout, ChipsNeverOverlapAtAnyZoomWidthOrTextSize)
             for (const double ahead : {2.0, 7.0, 20.0, 90.0, 400.0}) {
                 const Laid laid(scale, width, ahead * 1.3, ahead);
                 for (const LanePtr& lane : demo::sixLanes()) {
-                    const std::string where = lane->name.toStdString() + " at " + std::to_string(scale) + ", " + std::to_string(width) + ", " + std::to_string(ahead);
+                    const std::string where = lane->name.toStdString() + " at " + std::to_string(scale) + ", " +
+                                              std::to_string(width) + ", " + std::to_string(ahead);
                     const LaneBox box = laid.lay(*lane);
                     expectNoOverlap(box, where);
                     expectAllCounted(box, *lane, where);
@@ -100,7 +111,8 @@ LaneModel withOverdue(int count)
     LaneModel model = *demo::sixLanes()[4];
     model.chips.clear();
     for (int i = 0; i < count; ++i) {
-        facade::LaneChip chip = demo::chip(-2 - i, Glyph::Upkeep, QStringLiteral("Round %1").arg(i), QStringLiteral("R%1").arg(i));
+        facade::LaneChip chip =
+            demo::chip(-2 - i, Glyph::Upkeep, QStringLiteral("Round %1").arg(i), QStringLiteral("R%1").arg(i));
         chip.overdue = true;
         chip.daysOver = 2 + i;
         model.chips.push_back(chip);
@@ -142,13 +154,15 @@ TEST(LaneLayout, CrowdedWorkIsShortenedThenCounted)
     LaneModel model = *demo::sixLanes()[4];
     model.chips.clear();
     for (int day = 1; day <= 12; ++day) {
-        model.chips.push_back(demo::chip(day, Glyph::WaterChange, QStringLiteral("Water change 40 %"), QStringLiteral("40 %")));
+        model.chips.push_back(
+            demo::chip(day, Glyph::WaterChange, QStringLiteral("Water change 40 %"), QStringLiteral("40 %")));
     }
     const auto forms = [&](double ahead) {
         const LaneBox box = Laid(1.0, 1392.0, ahead, ahead).lay(model);
         expectNoOverlap(box, "crowd");
         expectAllCounted(box, model, "crowd");
-        return std::pair(std::ranges::count(box.chips, ChipForm::Short, &ChipBox::form), std::ranges::count(box.chips, ChipForm::Count, &ChipBox::form));
+        return std::pair(std::ranges::count(box.chips, ChipForm::Short, &ChipBox::form),
+                         std::ranges::count(box.chips, ChipForm::Count, &ChipBox::form));
     };
     EXPECT_GT(forms(10).first, 0);
     EXPECT_EQ(forms(3).second, 0);
@@ -166,7 +180,8 @@ TEST(LaneLayout, HeightsAreThoseOfTheThreeKinds)
     for (const LanePtr& lane : lanes) {
         for (const bool overview : {false, true}) {
             const LaneKind kind = laneKind(*lane, overview);
-            EXPECT_EQ(laid.lay(*lane, overview).height, laneHeight(*lane, kind, laid.metrics, laid.frame)) << lane->name.toStdString();
+            EXPECT_EQ(laid.lay(*lane, overview).height, laneHeight(*lane, kind, laid.metrics, laid.frame))
+                << lane->name.toStdString();
         }
     }
 }
@@ -228,7 +243,9 @@ TEST(LaneLayout, ChipTextFitsItsChip)
         const Laid laid(scale);
         for (const LanePtr& lane : demo::sixLanes()) {
             for (const ChipBox& chip : laid.lay(*lane).chips) {
-                const double room = chip.form == ChipForm::Full || chip.form == ChipForm::Short ? chip.rect.width() - laid.metrics.glyph - laid.metrics.px(10) : chip.rect.width();
+                const double room = chip.form == ChipForm::Full || chip.form == ChipForm::Short
+                                        ? chip.rect.width() - laid.metrics.glyph - laid.metrics.px(10)
+                                        : chip.rect.width();
                 EXPECT_LE(figuresWidth(laid.metrics.chipStrong, chip.text), room) << chip.text.toStdString();
                 EXPECT_GE(chip.rect.height(), std::max(24.0, LaneMetrics::lineHeight(laid.metrics.chip)));
             }
@@ -283,7 +300,8 @@ TEST(LaneLayout, UnitsThatDifferGetScalesOfTheirOwn)
     LaneModel model = *demo::sixLanes()[2];
     facade::LaneSeries ph;
     ph.parameter = QStringLiteral("ph");
-    ph.marks = {{demo::day(-3), 6.8, record::Censoring::None, {}, {}}, {demo::day(-1), 6.9, record::Censoring::None, {}, {}}};
+    ph.marks = {{demo::day(-3), 6.8, record::Censoring::None, {}, {}},
+                {demo::day(-1), 6.9, record::Censoring::None, {}, {}}};
     model.series.push_back(ph);
     const LaneBox box = Laid().lay(model);
     ASSERT_EQ(box.scales.size(), 2u);

@@ -74,7 +74,8 @@ TEST_F(LanePageTest, SpaceMarksTheWorkDone)
     EXPECT_TRUE(view().hasFocus());
     const auto undone = m_keeper.undo();
     ASSERT_TRUE(undone);
-    EXPECT_TRUE(std::ranges::any_of(view().selectedLane()->chips, [&](const auto& c) { return c.item.templateKey == key; }));
+    EXPECT_TRUE(
+        std::ranges::any_of(view().selectedLane()->chips, [&](const auto& c) { return c.item.templateKey == key; }));
 }
 
 TEST_F(LanePageTest, SnoozingAsksInTheStripWithTomorrowFilledIn)
@@ -185,8 +186,10 @@ TEST_F(LanePageTest, NothingIsCutOffAtTwiceTheTextSize)
         QCoreApplication::processEvents();
         const auto children = m_page->findChildren<QWidget*>();
         for (const QWidget* child : children) {
-            if (child->isVisible() && child->parentWidget() != nullptr && child->metaObject() != &QWidget::staticMetaObject && !child->inherits("QScrollBar")) {
-                EXPECT_TRUE(child->parentWidget()->rect().contains(child->geometry())) << child->metaObject()->className() << ' ' << child->accessibleName().toStdString();
+            if (child->isVisible() && child->parentWidget() != nullptr &&
+                child->metaObject() != &QWidget::staticMetaObject && !child->inherits("QScrollBar")) {
+                EXPECT_TRUE(child->parentWidget()->rect().contains(child->geometry()))
+                    << child->metaObject()->className() << ' ' << child->accessibleName().toStdString();
             }
         }
     }

@@ -46,22 +46,24 @@ TEST_P(LaneShots, DrawsSomethingEverywhere)
     const QImage picture = view.grab().toImage();
     ASSERT_EQ(picture.size(), shot.size);
     // Header column, strip and future ground differ: nothing is left unpainted.
-    EXPECT_NE(picture.pixelColor(4, shot.size.height() / 2), picture.pixelColor(shot.size.width() - 40, shot.size.height() / 2));
+    EXPECT_NE(picture.pixelColor(4, shot.size.height() / 2),
+              picture.pixelColor(shot.size.width() - 40, shot.size.height() / 2));
     if (const QString folder = qEnvironmentVariable("LITTORAL_SHOTS"); !folder.isEmpty()) {
         QDir().mkpath(folder);
         EXPECT_TRUE(picture.save(folder + QLatin1String("/lanes_") + QLatin1String(shot.name) + QLatin1String(".png")));
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Looks, LaneShots,
-                         ::testing::Values(Shot{"light", Scheme::Light, 1.0, {1392, 850}, AxisMode::Calendar, 0},
-                                           Shot{"dark", Scheme::Dark, 1.0, {1392, 850}, AxisMode::Calendar, 0},
-                                           Shot{"contrast", Scheme::HighContrast, 1.0, {1392, 850}, AxisMode::Calendar, 0},
-                                           Shot{"age", Scheme::Light, 1.0, {1392, 850}, AxisMode::Age, 0},
-                                           Shot{"double", Scheme::Light, 2.0, {1392, 850}, AxisMode::Calendar, 0},
-                                           Shot{"small", Scheme::Light, 1.0, {960, 560}, AxisMode::Calendar, 0},
-                                           Shot{"many", Scheme::Light, 1.0, {1392, 850}, AxisMode::Calendar, 24}),
-                         [](const auto& info) { return std::string(info.param.name); });
+INSTANTIATE_TEST_SUITE_P(
+    Looks, LaneShots,
+    ::testing::Values(Shot{"light", Scheme::Light, 1.0, {1392, 850}, AxisMode::Calendar, 0},
+                      Shot{"dark", Scheme::Dark, 1.0, {1392, 850}, AxisMode::Calendar, 0},
+                      Shot{"contrast", Scheme::HighContrast, 1.0, {1392, 850}, AxisMode::Calendar, 0},
+                      Shot{"age", Scheme::Light, 1.0, {1392, 850}, AxisMode::Age, 0},
+                      Shot{"double", Scheme::Light, 2.0, {1392, 850}, AxisMode::Calendar, 0},
+                      Shot{"small", Scheme::Light, 1.0, {960, 560}, AxisMode::Calendar, 0},
+                      Shot{"many", Scheme::Light, 1.0, {1392, 850}, AxisMode::Calendar, 24}),
+    [](const auto& info) { return std::string(info.param.name); });
 
 } // namespace
 } // namespace littoral::ui

@@ -159,7 +159,8 @@ TEST_F(LaneViewTest, MovingByKeysAsksOnceAndEscapeLeavesItWhereItIs)
     press(Qt::Key_Right, Qt::ShiftModifier);
     press(Qt::Key_Return);
     ASSERT_EQ(moved.count(), 1);
-    EXPECT_EQ(moved.first().at(1).toDate(), QDate(2026, 11, 25).addDays(8)) << "counted from today, since it is overdue";
+    EXPECT_EQ(moved.first().at(1).toDate(), QDate(2026, 11, 25).addDays(8))
+        << "counted from today, since it is overdue";
 }
 
 TEST_F(LaneViewTest, DraggingAChipAsksForTheDayUnderThePointer)
@@ -251,7 +252,8 @@ TEST_F(LaneViewTest, TheFocusStaysOnTheSameWorkAfterTheRowIsReadAgain)
     const QString title = view.selectedChip()->title;
     auto lanes = demo::sixLanes();
     LaneModel changed = *lanes[2];
-    changed.chips.insert(changed.chips.begin(), demo::chip(1, facade::Glyph::Note, QStringLiteral("New work"), QStringLiteral("new")));
+    changed.chips.insert(changed.chips.begin(),
+                         demo::chip(1, facade::Glyph::Note, QStringLiteral("New work"), QStringLiteral("new")));
     lanes[2] = std::make_shared<const LaneModel>(changed);
     std::swap(lanes[0], lanes[5]);
     view.setLanes(lanes);
@@ -340,7 +342,8 @@ TEST_F(LaneViewTest, TheAccessibleTreeNamesLanesRowsAndItems)
     QAccessibleInterface* focus = root->focusChild();
     ASSERT_NE(focus, nullptr);
     EXPECT_TRUE(focus->state().focused);
-    EXPECT_EQ(focus->text(QAccessible::Name), QStringLiteral("Mill Race, Filter service, overdue 6 days, due 19 November"));
+    EXPECT_EQ(focus->text(QAccessible::Name),
+              QStringLiteral("Mill Race, Filter service, overdue 6 days, due 19 November"));
     EXPECT_FALSE(focus->rect().isEmpty());
     view.setLanes(demo::manyLanes(3, 10));
     EXPECT_EQ(root->childCount(), 3);

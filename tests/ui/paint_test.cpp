@@ -74,7 +74,9 @@ TEST(Marks, EveryMarkHasAShapeOfItsOwn)
 {
     std::set<QByteArray> pictures;
     for (int mark = 0; mark <= static_cast<int>(Mark::Dot); ++mark) {
-        pictures.insert(bytes(drawn([&](QPainter& p) { drawMark(p, static_cast<Mark>(mark), {20, 20}, 24, Qt::black, Qt::white); })));
+        pictures.insert(bytes(drawn([&](QPainter& p) {
+            drawMark(p, static_cast<Mark>(mark), {20, 20}, 24, Qt::black, Qt::white);
+        })));
     }
     EXPECT_EQ(pictures.size(), static_cast<std::size_t>(Mark::Dot) + 1);
 }
@@ -82,8 +84,12 @@ TEST(Marks, EveryMarkHasAShapeOfItsOwn)
 TEST(Marks, OutOfRangeReadingsAreToldApart)
 {
     const QImage plain = drawn([](QPainter& p) { drawMark(p, Mark::Circle, {20, 20}, 10, Qt::black, Qt::white); });
-    const QImage below = drawn([](QPainter& p) { drawCensoredMark(p, Mark::Circle, {20, 20}, 10, Qt::black, Qt::white, true); });
-    const QImage above = drawn([](QPainter& p) { drawCensoredMark(p, Mark::Circle, {20, 20}, 10, Qt::black, Qt::white, false); });
+    const QImage below = drawn([](QPainter& p) {
+        drawCensoredMark(p, Mark::Circle, {20, 20}, 10, Qt::black, Qt::white, true);
+    });
+    const QImage above = drawn([](QPainter& p) {
+        drawCensoredMark(p, Mark::Circle, {20, 20}, 10, Qt::black, Qt::white, false);
+    });
     EXPECT_NE(plain, below);
     EXPECT_NE(below, above);
 }
@@ -93,7 +99,8 @@ TEST(Glyphs, EveryGlyphHasAShapeOfItsOwnAndStaysInItsBox)
     std::set<QByteArray> pictures;
     const int last = static_cast<int>(facade::Glyph::Photo);
     for (int glyph = 0; glyph <= last; ++glyph) {
-        const QImage image = drawn([&](QPainter& p) { drawGlyph(p, static_cast<facade::Glyph>(glyph), QRectF(6, 6, 28, 28), Qt::black); });
+        const QImage image = drawn(
+            [&](QPainter& p) { drawGlyph(p, static_cast<facade::Glyph>(glyph), QRectF(6, 6, 28, 28), Qt::black); });
         for (int i = 0; i < 40; ++i) {
             EXPECT_EQ(image.pixel(i, 2), image.pixel(0, 0)) << glyph;
             EXPECT_EQ(image.pixel(2, i), image.pixel(0, 0)) << glyph;
@@ -109,7 +116,9 @@ TEST(Glyphs, StatusIsToldByShapeAlone)
 {
     std::set<QByteArray> pictures;
     for (int status = 0; status <= static_cast<int>(facade::Status::Unknown); ++status) {
-        pictures.insert(bytes(drawn([&](QPainter& p) { drawStatus(p, static_cast<facade::Status>(status), QRectF(6, 6, 28, 28), Qt::black, Qt::white); })));
+        pictures.insert(bytes(drawn([&](QPainter& p) {
+            drawStatus(p, static_cast<facade::Status>(status), QRectF(6, 6, 28, 28), Qt::black, Qt::white);
+        })));
     }
     EXPECT_EQ(pictures.size(), static_cast<std::size_t>(facade::Status::Unknown) + 1);
 }
@@ -117,7 +126,8 @@ TEST(Glyphs, StatusIsToldByShapeAlone)
 TEST(Glyphs, AFullerGlassHoldsMoreInk)
 {
     const auto ink = [](double fraction) {
-        const QImage image = drawn([&](QPainter& p) { drawGlyph(p, facade::Glyph::WaterChange, QRectF(6, 6, 28, 28), Qt::black, fraction); });
+        const QImage image = drawn(
+            [&](QPainter& p) { drawGlyph(p, facade::Glyph::WaterChange, QRectF(6, 6, 28, 28), Qt::black, fraction); });
         int dark = 0;
         for (int y = 0; y < image.height(); ++y) {
             for (int x = 0; x < image.width(); ++x) {

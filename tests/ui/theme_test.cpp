@@ -38,10 +38,13 @@ TEST(Tokens, TextIsReadableOnEveryGroundItStandsOn)
         const Tokens tokens(scheme);
         for (const Token ground : kGrounds) {
             for (const Token ink : {Token::Ink, Token::Ink2, Token::Ink3, Token::Accent}) {
-                EXPECT_GE(contrastRatio(tokens[ink], tokens[ground]), kText) << "scheme " << int(scheme) << " ink " << int(ink) << " on " << int(ground);
+                EXPECT_GE(contrastRatio(tokens[ink], tokens[ground]), kText)
+                    << "scheme " << int(scheme) << " ink " << int(ink) << " on " << int(ground);
             }
-            for (const Status status : {Status::Ok, Status::Watch, Status::Act, Status::Overdue, Status::Waiting, Status::Unknown}) {
-                EXPECT_GE(contrastRatio(tokens.status(status), tokens[ground]), kText) << "scheme " << int(scheme) << " status " << int(status) << " on " << int(ground);
+            for (const Status status :
+                 {Status::Ok, Status::Watch, Status::Act, Status::Overdue, Status::Waiting, Status::Unknown}) {
+                EXPECT_GE(contrastRatio(tokens.status(status), tokens[ground]), kText)
+                    << "scheme " << int(scheme) << " status " << int(status) << " on " << int(ground);
             }
         }
     }
@@ -64,16 +67,19 @@ TEST(Tokens, FilledThingsKeepTheirTextReadable)
 
 TEST(Tokens, EdgesAndMarksStandOutFromEveryGround)
 {
-    const std::array parameters{"tan", "nh3", "no2", "no3", "fe", "po4", "k", "ph", "co2", "kh", "gh", "temp", "cond", "tds", "o2"};
+    const std::array parameters{"tan", "nh3", "no2", "no3",  "fe",   "po4", "k", "ph",
+                                "co2", "kh",  "gh",  "temp", "cond", "tds", "o2"};
     for (const Scheme scheme : kSchemes) {
         const Tokens tokens(scheme);
         for (const Token ground : kGrounds) {
             for (const Token edge : {Token::Rule2, Token::Accent, Token::WaterSurface}) {
-                EXPECT_GE(contrastRatio(tokens[edge], tokens[ground]), kGraphic) << "scheme " << int(scheme) << " edge " << int(edge) << " on " << int(ground);
+                EXPECT_GE(contrastRatio(tokens[edge], tokens[ground]), kGraphic)
+                    << "scheme " << int(scheme) << " edge " << int(edge) << " on " << int(ground);
             }
             for (const char* key : parameters) {
                 const QColor hue = tokens.parameter(QLatin1String(key));
-                EXPECT_GE(contrastRatio(hue, tokens[ground]), kGraphic) << "scheme " << int(scheme) << ' ' << key << " on " << int(ground);
+                EXPECT_GE(contrastRatio(hue, tokens[ground]), kGraphic)
+                    << "scheme " << int(scheme) << ' ' << key << " on " << int(ground);
             }
         }
         EXPECT_GE(contrastRatio(tokens[Token::Overdue], tokens[Token::Panel]), kGraphic);
@@ -84,7 +90,8 @@ TEST(Tokens, EdgesAndMarksStandOutFromEveryGround)
 TEST(Tokens, ParametersThatShareAHueDifferInTheirMark)
 {
     const Tokens tokens(Scheme::Light);
-    const std::array pairs{std::pair{"tan", "nh3"}, std::pair{"no3", "fe"}, std::pair{"po4", "k"}, std::pair{"kh", "gh"}, std::pair{"temp", "cond"}};
+    const std::array pairs{std::pair{"tan", "nh3"}, std::pair{"no3", "fe"}, std::pair{"po4", "k"},
+                           std::pair{"kh", "gh"}, std::pair{"temp", "cond"}};
     for (const auto& [a, b] : pairs) {
         EXPECT_EQ(tokens.parameter(QLatin1String(a)), tokens.parameter(QLatin1String(b)));
         EXPECT_NE(Tokens::mark(QLatin1String(a)), Tokens::mark(QLatin1String(b)));
@@ -102,9 +109,14 @@ TEST(Palette, SetsEveryRoleOfEveryGroup)
                 }
             }
             EXPECT_GE(contrastRatio(palette.color(group, QPalette::Text), palette.color(group, QPalette::Base)), kText);
-            EXPECT_GE(contrastRatio(palette.color(group, QPalette::ButtonText), palette.color(group, QPalette::Button)), kText);
-            EXPECT_GE(contrastRatio(palette.color(group, QPalette::PlaceholderText), palette.color(group, QPalette::Base)), kText);
-            EXPECT_GE(contrastRatio(palette.color(group, QPalette::HighlightedText), palette.color(group, QPalette::Highlight)), kText);
+            EXPECT_GE(contrastRatio(palette.color(group, QPalette::ButtonText), palette.color(group, QPalette::Button)),
+                      kText);
+            EXPECT_GE(
+                contrastRatio(palette.color(group, QPalette::PlaceholderText), palette.color(group, QPalette::Base)),
+                kText);
+            EXPECT_GE(contrastRatio(palette.color(group, QPalette::HighlightedText),
+                                    palette.color(group, QPalette::Highlight)),
+                      kText);
         }
     }
 }

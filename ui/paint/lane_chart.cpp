@@ -23,7 +23,8 @@ QColor faded(QColor colour, double opacity)
 }
 
 /// The part of a series of bands that touches the strip, one neighbour on each side kept so that lines run to the edge.
-template <typename Item, typename XOf> std::pair<std::size_t, std::size_t> visible(const std::vector<Item>& items, XOf xOf, double left, double right)
+template <typename Item, typename XOf>
+std::pair<std::size_t, std::size_t> visible(const std::vector<Item>& items, XOf xOf, double left, double right)
 {
     std::size_t first = 0;
     while (first + 1 < items.size() && xOf(items[first + 1]) < left) {
@@ -36,7 +37,8 @@ template <typename Item, typename XOf> std::pair<std::size_t, std::size_t> visib
     return {first, last};
 }
 
-/// A thick antialiased polyline is slow in the raster engine; single segments with round caps look the same and are not.
+/// A thick antialiased polyline is slow in the raster engine; single segments with round caps look the same and are
+/// not.
 void drawPath(QPainter& painter, const QPolygonF& points)
 {
     if (points.size() < 2) {
@@ -59,7 +61,8 @@ void drawPath(QPainter& painter, const QPolygonF& points)
 double LaneChart::y(const SeriesBox& series, double value) const
 {
     const ValueScale& scale = m_box.scales[series.scale];
-    const double bounded = std::clamp(value, scale.low - (scale.high - scale.low), scale.high + (scale.high - scale.low));
+    const double bounded =
+        std::clamp(value, scale.low - (scale.high - scale.low), scale.high + (scale.high - scale.low));
     return scale.y(bounded, m_box.chart.top(), m_box.chart.bottom());
 }
 
@@ -71,7 +74,8 @@ QColor LaneChart::ground(double atX) const
 void LaneChart::paint(QPainter& painter, bool selected) const
 {
     painter.save();
-    painter.setClipRect(QRectF(m_box.strip.left(), m_box.chart.top() - m_metrics.px(9), m_box.strip.width(), m_box.chart.height() + m_metrics.px(16)),
+    painter.setClipRect(QRectF(m_box.strip.left(), m_box.chart.top() - m_metrics.px(9), m_box.strip.width(),
+                               m_box.chart.height() + m_metrics.px(16)),
                         Qt::IntersectClip);
     if (m_options.targets) {
         for (const SeriesBox& series : m_box.series) {
@@ -110,7 +114,8 @@ void LaneChart::paintTarget(QPainter& painter, const SeriesBox& box) const
     }
     const QColor hue = m_theme.tokens().parameter(series.parameter);
     painter.setRenderHint(QPainter::Antialiasing, false);
-    painter.fillRect(QRectF(left, std::round(top), right - left, std::round(bottom) - std::round(top)), faded(hue, 0.11));
+    painter.fillRect(QRectF(left, std::round(top), right - left, std::round(bottom) - std::round(top)),
+                     faded(hue, 0.11));
     QPen edge(hue, 1);
     edge.setDashPattern({2, 3});
     painter.setPen(edge);
@@ -134,7 +139,8 @@ void LaneChart::paintFan(QPainter& painter, const SeriesBox& box) const
     const QColor hue = m_theme.tokens().parameter(box.series->parameter);
     const bool dark = m_theme.tokens().scheme() != Scheme::Light;
     painter.save();
-    painter.setClipRect(QRectF(left, m_box.chart.top() - 8, m_box.strip.right() - left, m_box.chart.height() + 16), Qt::IntersectClip);
+    painter.setClipRect(QRectF(left, m_box.chart.top() - 8, m_box.strip.right() - left, m_box.chart.height() + 16),
+                        Qt::IntersectClip);
     const auto fill = [&](double LaneBand::*low, double LaneBand::*high, double opacity) {
         QPolygonF area;
         for (std::size_t i = first; i < last; ++i) {
@@ -175,7 +181,8 @@ void LaneChart::paintFitted(QPainter& painter, const SeriesBox& box) const
     if (bands.size() < 2 || !m_options.forecast) {
         return;
     }
-    const auto [first, last] = visible(bands, [this](const LaneBand& b) { return x(b.at); }, m_box.strip.left(), m_box.strip.right());
+    const auto [first, last] = visible(
+        bands, [this](const LaneBand& b) { return x(b.at); }, m_box.strip.left(), m_box.strip.right());
     QPolygonF points;
     for (std::size_t i = first; i < last; ++i) {
         points << QPointF(x(bands[i].at), y(box, bands[i].q50));
@@ -191,7 +198,8 @@ void LaneChart::paintReadings(QPainter& painter, const SeriesBox& box, bool sele
     if (marks.empty()) {
         return;
     }
-    const auto [first, last] = visible(marks, [this](const facade::LaneMark& m) { return x(m.at); }, m_box.strip.left(), m_box.strip.right());
+    const auto [first, last] = visible(
+        marks, [this](const facade::LaneMark& m) { return x(m.at); }, m_box.strip.left(), m_box.strip.right());
     const QColor hue = m_theme.tokens().parameter(box.series->parameter);
     QPolygonF points;
     for (std::size_t i = first; i < last; ++i) {
@@ -244,14 +252,18 @@ void LaneChart::paintTicks(QPainter& painter) const
             const double level = std::round(scale.y(scale.ticks[i], m_box.chart.top(), m_box.chart.bottom()));
             if (s == 0) {
                 painter.setPen(QPen(m_theme[Token::Rule], 1));
-                painter.drawLine(QPointF(std::max(m_box.strip.left(), m_box.floodedX), level), QPointF(m_box.strip.right(), level));
+                painter.drawLine(QPointF(std::max(m_box.strip.left(), m_box.floodedX), level),
+                                 QPointF(m_box.strip.right(), level));
             }
             const bool top = i + 1 == scale.ticks.size();
             const QString number = QLocale().toString(scale.ticks[i], 'f', scale.decimals);
-            const QString text = top ? QCoreApplication::translate("LaneChart", "%1 %2", "tick value and unit").arg(number, owner->series->unitLabel) : number;
+            const QString text = top ? QCoreApplication::translate("LaneChart", "%1 %2", "tick value and unit")
+                                           .arg(number, owner->series->unitLabel)
+                                     : number;
             const double width = std::ceil(figuresWidth(m_metrics.tick, text));
             QRectF label(left, level - m_metrics.tickLine / 2, width, m_metrics.tickLine);
-            label.moveTop(std::clamp(label.top(), m_box.chart.top() - m_metrics.px(6), m_box.chart.bottom() - m_metrics.tickLine + m_metrics.px(5)));
+            label.moveTop(std::clamp(label.top(), m_box.chart.top() - m_metrics.px(6),
+                                     m_box.chart.bottom() - m_metrics.tickLine + m_metrics.px(5)));
             painter.fillRect(label.adjusted(-2, 1, 2, -1), faded(ground(label.center().x()), 0.86));
             painter.setPen(m_theme[Token::Ink3]);
             drawFigures(painter, label, Qt::AlignVCenter | Qt::AlignLeft, text);
@@ -272,15 +284,20 @@ void LaneChart::paintNote(QPainter& painter) const
     if (blank && m_box.nowX > m_box.strip.left() + m_metrics.px(60)) {
         const QString text = QCoreApplication::translate("LaneChart", "No readings yet");
         const double left = std::max(m_box.strip.left(), m_box.floodedX);
-        const QRectF room(left + m_metrics.px(60), m_box.chart.top(), m_box.nowX - left - m_metrics.px(68), m_box.chart.height());
-        drawFigures(painter, room, Qt::AlignVCenter | Qt::AlignRight, elidedFigures(m_metrics.small, text, room.width()));
+        const QRectF room(left + m_metrics.px(60), m_box.chart.top(), m_box.nowX - left - m_metrics.px(68),
+                          m_box.chart.height());
+        drawFigures(painter, room, Qt::AlignVCenter | Qt::AlignRight,
+                    elidedFigures(m_metrics.small, text, room.width()));
     }
     if (m_options.forecast && !m_model.forecastNote.isEmpty() && !m_model.earlier) {
-        const QRectF room(std::max(m_box.nowX, m_box.strip.left()) + m_metrics.px(6), m_box.chart.bottom() - m_metrics.smallLine,
+        const QRectF room(std::max(m_box.nowX, m_box.strip.left()) + m_metrics.px(6),
+                          m_box.chart.bottom() - m_metrics.smallLine,
                           m_box.strip.right() - m_box.nowX - m_metrics.px(12), m_metrics.smallLine);
         if (room.width() > m_metrics.px(60)) {
             const QString text = elidedFigures(m_metrics.small, m_model.forecastNote, room.width());
-            painter.fillRect(QRectF(room.left() - 2, room.top(), figuresWidth(m_metrics.small, text) + 4, room.height()), faded(m_theme[Token::Future], 0.86));
+            painter.fillRect(
+                QRectF(room.left() - 2, room.top(), figuresWidth(m_metrics.small, text) + 4, room.height()),
+                faded(m_theme[Token::Future], 0.86));
             drawFigures(painter, room, Qt::AlignVCenter | Qt::AlignLeft, text);
         }
     }

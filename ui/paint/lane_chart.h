@@ -11,7 +11,8 @@ namespace littoral::ui {
 class LaneChart final
 {
 public:
-    LaneChart(const Theme& theme, const LaneMetrics& metrics, const facade::LaneModel& model, const LaneBox& box, const LaneOptions& options)
+    LaneChart(const Theme& theme, const LaneMetrics& metrics, const facade::LaneModel& model, const LaneBox& box,
+              const LaneOptions& options)
         : m_theme(theme)
         , m_metrics(metrics)
         , m_model(model)

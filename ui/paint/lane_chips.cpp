@@ -56,7 +56,8 @@ public:
     }
 
     /// Overdue chips, given most overdue first; returns the left edge of what was laid.
-    void stackLeftwards(const std::vector<std::size_t>& order, double from, double limit, std::vector<ChipBox>& out) const
+    void stackLeftwards(const std::vector<std::size_t>& order, double from, double limit,
+                        std::vector<ChipBox>& out) const
     {
         const std::size_t shown = std::min(order.size(), kOverdueShown);
         for (const ChipForm form : {ChipForm::Full, ChipForm::Short}) {
@@ -127,7 +128,8 @@ private:
         return box;
     }
 
-    bool tryStack(const std::vector<std::size_t>& order, std::size_t shown, ChipForm form, double from, double limit, std::vector<ChipBox>& out) const
+    bool tryStack(const std::vector<std::size_t>& order, std::size_t shown, ChipForm form, double from, double limit,
+                  std::vector<ChipBox>& out) const
     {
         std::vector<ChipBox> laid;
         double right = from;
@@ -213,12 +215,13 @@ std::vector<std::size_t> overdueOrder(const std::vector<LaneChip>& chips, const 
 {
     std::vector<std::size_t> order;
     std::ranges::copy_if(mine, std::back_inserter(order), [&](std::size_t i) { return chips[i].overdue; });
-    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return chips[a].daysOver > chips[b].daysOver; });
+    std::ranges::stable_sort(order,
+                             [&](std::size_t a, std::size_t b) { return chips[a].daysOver > chips[b].daysOver; });
     return order;
 }
 
-std::vector<Cluster> clustersOf(const std::vector<LaneChip>& chips, const std::vector<std::size_t>& mine, const AxisView& axis, qint64 flooded,
-                                double nowX)
+std::vector<Cluster> clustersOf(const std::vector<LaneChip>& chips, const std::vector<std::size_t>& mine,
+                                const AxisView& axis, qint64 flooded, double nowX)
 {
     std::vector<std::size_t> later;
     std::ranges::copy_if(mine, std::back_inserter(later), [&](std::size_t i) { return !chips[i].overdue; });
@@ -230,7 +233,8 @@ std::vector<Cluster> clustersOf(const std::vector<LaneChip>& chips, const std::v
         // What is due today or within its grace begins at the now-line.
         const bool atNow = chip.today || chip.at <= axis.now;
         const double x = atNow ? nowX + 4.0 : std::max(nowX + 4.0, axis.x(chip.at, flooded));
-        const bool joins = !clusters.empty() && (atNow ? clusters.back().today : !clusters.back().today && chip.at == day);
+        const bool joins =
+            !clusters.empty() && (atNow ? clusters.back().today : !clusters.back().today && chip.at == day);
         if (joins) {
             clusters.back().chips.push_back(i);
         } else {
@@ -249,8 +253,8 @@ double chipWidth(const LaneMetrics& metrics, const QString& text)
     return std::ceil(metrics.px(6) + metrics.glyph + label + metrics.px(7));
 }
 
-std::vector<ChipBox> layOutChips(const std::vector<LaneChip>& chips, const AxisView& axis, qint64 flooded, const ChipRoom& room,
-                                 const LaneMetrics& metrics)
+std::vector<ChipBox> layOutChips(const std::vector<LaneChip>& chips, const AxisView& axis, qint64 flooded,
+                                 const ChipRoom& room, const LaneMetrics& metrics)
 {
     std::vector<ChipBox> boxes;
     const bool two = room.rowTops.size() > 1;
@@ -265,12 +269,13 @@ std::vector<ChipBox> layOutChips(const std::vector<LaneChip>& chips, const AxisV
     }
     for (std::size_t row = 0; row < room.rowTops.size(); ++row) {
         std::vector<std::size_t> mine;
-        std::ranges::copy_if(all, std::back_inserter(mine), [&](std::size_t i) {
-            return !two || onFirstRow(chips[i]) == (row == 0);
-        });
-        Row(chips, metrics, room.rowTops[row]).layForwards(clustersOf(chips, mine, axis, flooded, nowX), nowX + 4.0, boxes);
+        std::ranges::copy_if(all, std::back_inserter(mine),
+                             [&](std::size_t i) { return !two || onFirstRow(chips[i]) == (row == 0); });
+        Row(chips, metrics, room.rowTops[row])
+            .layForwards(clustersOf(chips, mine, axis, flooded, nowX), nowX + 4.0, boxes);
     }
-    std::erase_if(boxes, [&](const ChipBox& box) { return box.rect.right() < room.left || box.rect.left() > room.right; });
+    std::erase_if(boxes,
+                  [&](const ChipBox& box) { return box.rect.right() < room.left || box.rect.left() > room.right; });
     return boxes;
 }
 

@@ -38,11 +38,12 @@ struct ChipRoom
     double nowX = 0.0;
 };
 
-/// Pure: overdue chips stacked leftwards from the now-line, the most overdue nearest, beyond three the rest folded to "+n";
-/// work due today begins at the now-line; later work at its day. Chips of one row never overlap: what does not fit is moved
-/// right a little, then shortened, then counted. With two rows, water changes take the first and all else the second.
-[[nodiscard]] std::vector<ChipBox> layOutChips(const std::vector<facade::LaneChip>& chips, const AxisView& axis, qint64 flooded,
-                                               const ChipRoom& room, const LaneMetrics& metrics);
+/// Pure: overdue chips stacked leftwards from the now-line, the most overdue nearest, beyond three the rest folded to
+/// "+n"; work due today begins at the now-line; later work at its day. Chips of one row never overlap: what does not
+/// fit is moved right a little, then shortened, then counted. With two rows, water changes take the first and all else
+/// the second.
+[[nodiscard]] std::vector<ChipBox> layOutChips(const std::vector<facade::LaneChip>& chips, const AxisView& axis,
+                                               qint64 flooded, const ChipRoom& room, const LaneMetrics& metrics);
 
 /// px a chip takes with this text beside its glyph.
 [[nodiscard]] double chipWidth(const LaneMetrics& metrics, const QString& text);

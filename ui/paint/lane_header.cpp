@@ -21,7 +21,8 @@ public:
         , m_outline(outline)
     {
         if (outline.width() > 0) {
-            m_box.outline = QRectF(width - outline.width() - m.px(14), m_y, outline.width() + 4, std::max(outline.height() + 2, m.nameLine + m.bodyLine));
+            m_box.outline = QRectF(width - outline.width() - m.px(14), m_y, outline.width() + 4,
+                                   std::max(outline.height() + 2, m.nameLine + m.bodyLine));
         }
     }
 
@@ -99,13 +100,15 @@ HeaderBox overviewHeader(const facade::LaneModel& model, const LaneMetrics& m, d
 {
     HeaderWriter writer(m, width, outline);
     writer.line(HeaderRole::Name, model.name, m.strong, m.bodyLine);
-    writer.line(HeaderRole::Status, model.statusWord.isEmpty() ? model.statusLine : model.statusWord, m.smallStrong, m.bodyLine, true);
+    writer.line(HeaderRole::Status, model.statusWord.isEmpty() ? model.statusLine : model.statusWord, m.smallStrong,
+                m.bodyLine, true);
     return writer.finish();
 }
 
 } // namespace
 
-HeaderBox layOutHeader(const facade::LaneModel& model, LaneKind kind, const LaneMetrics& m, double width, QSizeF outline)
+HeaderBox layOutHeader(const facade::LaneModel& model, LaneKind kind, const LaneMetrics& m, double width,
+                       QSizeF outline)
 {
     if (kind == LaneKind::Overview) {
         return overviewHeader(model, m, width, outline);

@@ -40,7 +40,8 @@ struct HeaderBox
 };
 
 /// `outline` is the px the tank takes at the row's common scale. In overview lanes: name, status and size in two lines.
-[[nodiscard]] HeaderBox layOutHeader(const facade::LaneModel& model, LaneKind kind, const LaneMetrics& metrics, double width, QSizeF outline);
+[[nodiscard]] HeaderBox layOutHeader(const facade::LaneModel& model, LaneKind kind, const LaneMetrics& metrics,
+                                     double width, QSizeF outline);
 /// Moves the present readings down to the foot of a lane that came out higher than its header needs.
 void settleHeader(HeaderBox& header, double laneHeight, const LaneMetrics& metrics);
 

@@ -36,7 +36,8 @@ QRectF around(QPointF centre, double side)
 
 QRectF chipRect(const LaneBox& box, std::size_t chip)
 {
-    const auto found = std::ranges::find_if(box.chips, [&](const ChipBox& c) { return std::ranges::find(c.chips, chip) != c.chips.end(); });
+    const auto found = std::ranges::find_if(
+        box.chips, [&](const ChipBox& c) { return std::ranges::find(c.chips, chip) != c.chips.end(); });
     return found == box.chips.end() ? QRectF() : found->rect;
 }
 
@@ -67,7 +68,8 @@ QRectF noticeRect(const LaneBox& box, const LaneModel& model, std::size_t index)
     }
     for (const GateBox& gate : box.gates) {
         if (gate.gate == index - model.alerts.size()) {
-            return gate.label.isEmpty() ? QRectF(gate.area.left(), gate.area.top(), gate.area.width(), 12) : gate.glyph.united(gate.label);
+            return gate.label.isEmpty() ? QRectF(gate.area.left(), gate.area.top(), gate.area.width(), 12)
+                                        : gate.glyph.united(gate.label);
         }
     }
     return {};
@@ -112,7 +114,8 @@ std::vector<LaneItem> itemsOf(const LaneModel& model, LaneRow row, const LaneOpt
         if (options.forecast) {
             for (std::size_t i = 0; i < model.gates.size(); ++i) {
                 const auto& gate = model.gates[i];
-                items.push_back({row, model.alerts.size() + i, gate.from, gate.sentence.isEmpty() ? gate.text : gate.sentence});
+                items.push_back(
+                    {row, model.alerts.size() + i, gate.from, gate.sentence.isEmpty() ? gate.text : gate.sentence});
             }
         }
         break;
@@ -145,7 +148,8 @@ QRectF itemRect(const LaneBox& box, const LaneModel& model, const LaneItem& item
     return around({x, scale.y(ref.mark->value, box.chart.top(), box.chart.bottom())}, std::round(metrics.px(10)));
 }
 
-std::optional<LaneItem> itemAt(const LaneBox& box, const LaneModel& model, QPointF at, const LaneMetrics& metrics, const LaneOptions& options)
+std::optional<LaneItem> itemAt(const LaneBox& box, const LaneModel& model, QPointF at, const LaneMetrics& metrics,
+                               const LaneOptions& options)
 {
     std::optional<LaneItem> best;
     double bestDistance = 1e9;
@@ -161,7 +165,8 @@ std::optional<LaneItem> itemAt(const LaneBox& box, const LaneModel& model, QPoin
                 continue;
             }
             // Inside the thing itself beats inside its enlarged target.
-            const double distance = rect.contains(at) ? 0.0 : std::hypot(at.x() - rect.center().x(), at.y() - rect.center().y());
+            const double distance =
+                rect.contains(at) ? 0.0 : std::hypot(at.x() - rect.center().x(), at.y() - rect.center().y());
             if (distance < bestDistance) {
                 best = item;
                 bestDistance = distance;

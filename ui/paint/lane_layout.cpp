@@ -67,7 +67,8 @@ QSizeF outlineOf(const LaneModel& model, const LaneFrame& frame, LaneKind kind)
 }
 
 /// Lowest and highest value of a series in the range shown: marks, and the forecast's upper band.
-void widen(double& low, double& high, const LaneSeries& series, const AxisView& axis, qint64 flooded, const LaneOptions& options)
+void widen(double& low, double& high, const LaneSeries& series, const AxisView& axis, qint64 flooded,
+           const LaneOptions& options)
 {
     const auto inView = [&](qint64 at) {
         const double x = axis.x(at, flooded);

@@ -68,15 +68,15 @@ struct SeriesBox
     std::size_t scale = 0; ///< into LaneBox::scales
 };
 
-/// Every rectangle of one lane, lane-local: x from the left edge of the view, y from the top of the lane. Points into the
-/// model it was made from.
+/// Every rectangle of one lane, lane-local: x from the left edge of the view, y from the top of the lane. Points into
+/// the model it was made from.
 struct LaneBox
 {
     LaneKind kind = LaneKind::Short;
     double width = 0.0;
     double height = 0.0;
     HeaderBox header;
-    QRectF strip;    ///< all to the right of the header
+    QRectF strip; ///< all to the right of the header
     QRectF chart;
     QRectF eventRow, changeRow; ///< the same in short lanes
     std::vector<double> dueTops;
@@ -107,8 +107,10 @@ struct LaneFrame
 /// Overview when asked for, else tall for young tanks and short for settled ones.
 [[nodiscard]] LaneKind laneKind(const facade::LaneModel& model, bool overview);
 /// Does not depend on the range shown, so panning never moves a lane up or down.
-[[nodiscard]] double laneHeight(const facade::LaneModel& model, LaneKind kind, const LaneMetrics& metrics, const LaneFrame& frame);
-[[nodiscard]] LaneBox layOutLane(const facade::LaneModel& model, LaneKind kind, const LaneMetrics& metrics, const LaneFrame& frame);
+[[nodiscard]] double laneHeight(const facade::LaneModel& model, LaneKind kind, const LaneMetrics& metrics,
+                                const LaneFrame& frame);
+[[nodiscard]] LaneBox layOutLane(const facade::LaneModel& model, LaneKind kind, const LaneMetrics& metrics,
+                                 const LaneFrame& frame);
 
 /// The rows of a lane that Tab walks through.
 enum class LaneRow { Due, Events, Readings, Notices };
@@ -118,7 +120,7 @@ inline constexpr LaneRow kLaneRows[] = {LaneRow::Due, LaneRow::Events, LaneRow::
 struct LaneItem
 {
     LaneRow row = LaneRow::Due;
-    std::size_t index = 0;  ///< chip, event, alert (then gates); marks of all series in one count
+    std::size_t index = 0; ///< chip, event, alert (then gates); marks of all series in one count
     qint64 at = 0;
     QString sentence;
 
@@ -127,13 +129,16 @@ struct LaneItem
 
 /// Everything in a row, in time order, whether it is in the range shown or not.
 [[nodiscard]] std::vector<LaneItem> itemsOf(const facade::LaneModel& model, LaneRow row, const LaneOptions& options);
-/// Where an item stands, lane-local; empty when it is outside the range shown. A folded chip has the rectangle of its fold.
-[[nodiscard]] QRectF itemRect(const LaneBox& box, const facade::LaneModel& model, const LaneItem& item, const LaneMetrics& metrics);
+/// Where an item stands, lane-local; empty when it is outside the range shown. A folded chip has the rectangle of its
+/// fold.
+[[nodiscard]] QRectF itemRect(const LaneBox& box, const facade::LaneModel& model, const LaneItem& item,
+                              const LaneMetrics& metrics);
 /// The nearest item whose rectangle, grown to a 24 px target, holds `at` (lane-local).
-[[nodiscard]] std::optional<LaneItem> itemAt(const LaneBox& box, const facade::LaneModel& model, QPointF at, const LaneMetrics& metrics,
-                                             const LaneOptions& options);
+[[nodiscard]] std::optional<LaneItem> itemAt(const LaneBox& box, const facade::LaneModel& model, QPointF at,
+                                             const LaneMetrics& metrics, const LaneOptions& options);
 
 /// Series shown, free ammonia last when it is asked for.
-[[nodiscard]] std::vector<const facade::LaneSeries*> shownSeries(const facade::LaneModel& model, const LaneOptions& options);
+[[nodiscard]] std::vector<const facade::LaneSeries*> shownSeries(const facade::LaneModel& model,
+                                                                 const LaneOptions& options);
 
 } // namespace littoral::ui

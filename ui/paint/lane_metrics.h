@@ -19,25 +19,25 @@ struct LaneMetrics
     [[nodiscard]] double px(double atOne) const { return atOne * scale; }
 
     double scale;
-    QFont name;      ///< 15/20 semibold
-    QFont body;      ///< 12
-    QFont strong;    ///< 12 semibold
-    QFont chip;      ///< 12 medium
-    QFont chipStrong;///< 12 semibold
-    QFont small;     ///< 11
+    QFont name;       ///< 15/20 semibold
+    QFont body;       ///< 12
+    QFont strong;     ///< 12 semibold
+    QFont chip;       ///< 12 medium
+    QFont chipStrong; ///< 12 semibold
+    QFont small;      ///< 11
     QFont smallStrong;
-    QFont tick;      ///< 10: bar digits, tick numbers
+    QFont tick; ///< 10: bar digits, tick numbers
     double bodyLine, nameLine, smallLine, tickLine;
-    double glyph;        ///< side of an event's box
-    double chipHeight;   ///< at least 24: a target
+    double glyph;      ///< side of an event's box
+    double chipHeight; ///< at least 24: a target
     double dueRow;
     double eventRow;
     double changeRow;
     double alertRow;
     double phaseRow;
-    double tallStrip;    ///< least height of the chart in a tall lane
+    double tallStrip; ///< least height of the chart in a tall lane
     double shortStrip;
-    double gap;          ///< between chips
+    double gap; ///< between chips
 };
 
 /// `text` broken at spaces into lines no wider than `width` px (a single longer word is elided).

@@ -81,7 +81,8 @@ void LanePainter::paintLane(QPainter& painter, const LaneModel& model, const Lan
     painter.restore();
 }
 
-void LanePainter::paintHeader(QPainter& painter, const LaneModel& model, const LaneBox& box, const LaneFrame& frame, bool selected) const
+void LanePainter::paintHeader(QPainter& painter, const LaneModel& model, const LaneBox& box, const LaneFrame& frame,
+                              bool selected) const
 {
     const QRectF column(0, 0, box.strip.left(), box.height);
     painter.setRenderHint(QPainter::Antialiasing, false);
@@ -102,8 +103,8 @@ void LanePainter::paintHeader(QPainter& painter, const LaneModel& model, const L
     }
     for (const PresentBox& present : box.header.present) {
         const auto& reading = model.present[present.index];
-        drawMark(painter, Tokens::mark(reading.parameter), present.mark, m_metrics.px(kMarkSize), m_theme.tokens().parameter(reading.parameter), ground,
-                 model.earlier);
+        drawMark(painter, Tokens::mark(reading.parameter), present.mark, m_metrics.px(kMarkSize),
+                 m_theme.tokens().parameter(reading.parameter), ground, model.earlier);
         painter.setFont(m_metrics.small);
         painter.setPen(m_theme[Token::Ink2]);
         drawFigures(painter, present.symbol, kLeft, reading.symbol);
@@ -115,7 +116,8 @@ void LanePainter::paintHeader(QPainter& painter, const LaneModel& model, const L
     drawOutline(painter, m_theme, box.header.outline, shapeOf(model), scale);
 }
 
-void LanePainter::paintGround(QPainter& painter, const LaneModel& model, const LaneBox& box, const std::vector<double>& gridLines) const
+void LanePainter::paintGround(QPainter& painter, const LaneModel& model, const LaneBox& box,
+                              const std::vector<double>& gridLines) const
 {
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.fillRect(box.strip, m_theme[Token::Panel]);
@@ -259,7 +261,8 @@ void LanePainter::paintDue(QPainter& painter, const LaneModel& model, const Lane
 {
     for (const double x : box.doneTicks) {
         const double half = m_metrics.glyph / 2;
-        drawTick(painter, QRectF(x - half, box.dueTops.front(), m_metrics.glyph, m_metrics.chipHeight), m_theme[Token::Ink2]);
+        drawTick(painter, QRectF(x - half, box.dueTops.front(), m_metrics.glyph, m_metrics.chipHeight),
+                 m_theme[Token::Ink2]);
     }
     for (const ChipBox& chip : box.chips) {
         paintChip(painter, model, chip);
@@ -282,11 +285,13 @@ void LanePainter::paintChip(QPainter& painter, const LaneModel& model, const Chi
     painter.setPen(QPen(edge, width));
     painter.setBrush(fill);
     const double radius = m_metrics.px(3);
-    painter.drawRoundedRect(chip.rect.adjusted(width / 2, width / 2 + 0.5, -width / 2, -width / 2 - 0.5), radius, radius);
+    painter.drawRoundedRect(chip.rect.adjusted(width / 2, width / 2 + 0.5, -width / 2, -width / 2 - 0.5), radius,
+                            radius);
     QRectF text = chip.rect;
     if (chip.form == ChipForm::Full || chip.form == ChipForm::Short) {
         const facade::LaneChip& item = model.chips[chip.chips.front()];
-        const QRectF glyph(chip.rect.left() + m_metrics.px(6), chip.rect.center().y() - m_metrics.glyph / 2, m_metrics.glyph, m_metrics.glyph);
+        const QRectF glyph(chip.rect.left() + m_metrics.px(6), chip.rect.center().y() - m_metrics.glyph / 2,
+                           m_metrics.glyph, m_metrics.glyph);
         drawGlyph(painter, item.glyph, glyph, ink, item.item.fraction.value_or(0.4));
         text.setLeft(glyph.right() + m_metrics.px(4));
         painter.setFont(chip.overdue || waiting ? m_metrics.chipStrong : m_metrics.chip);
@@ -309,7 +314,8 @@ void LanePainter::paintNow(QPainter& painter, const LaneModel& model, const Lane
     if (box.axis.mode != AxisMode::Age) {
         return;
     }
-    const QString text = QCoreApplication::translate("LanePainter", "day %1").arg((box.axis.now - model.flooded) / kDayMs);
+    const QString text =
+        QCoreApplication::translate("LanePainter", "day %1").arg((box.axis.now - model.flooded) / kDayMs);
     const double width = std::ceil(figuresWidth(m_metrics.smallStrong, text) + m_metrics.px(12));
     QRectF flag(box.nowX - 1, m_metrics.px(2), width, m_metrics.phaseRow - 1);
     if (flag.right() > box.strip.right()) {

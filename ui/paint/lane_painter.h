@@ -12,7 +12,11 @@ namespace littoral::ui {
 class LanePainter final
 {
 public:
-    LanePainter(const Theme& theme, const LaneMetrics& metrics) : m_theme(theme), m_metrics(metrics) {}
+    LanePainter(const Theme& theme, const LaneMetrics& metrics)
+        : m_theme(theme)
+        , m_metrics(metrics)
+    {
+    }
 
     /// Everything but now-line, hover and focus, from (0, 0). `gridLines` are px of the time header's ticks.
     void paintLane(QPainter& painter, const facade::LaneModel& model, const LaneBox& box, const LaneFrame& frame,
@@ -24,8 +28,10 @@ public:
     void paintHover(QPainter& painter, const QRectF& item) const;
 
 private:
-    void paintHeader(QPainter& painter, const facade::LaneModel& model, const LaneBox& box, const LaneFrame& frame, bool selected) const;
-    void paintGround(QPainter& painter, const facade::LaneModel& model, const LaneBox& box, const std::vector<double>& gridLines) const;
+    void paintHeader(QPainter& painter, const facade::LaneModel& model, const LaneBox& box, const LaneFrame& frame,
+                     bool selected) const;
+    void paintGround(QPainter& painter, const facade::LaneModel& model, const LaneBox& box,
+                     const std::vector<double>& gridLines) const;
     void paintBeforeFlooding(QPainter& painter, const facade::LaneModel& model, const LaneBox& box) const;
     void paintNotices(QPainter& painter, const facade::LaneModel& model, const LaneBox& box) const;
     void paintPhases(QPainter& painter, const facade::LaneModel& model, const LaneBox& box) const;

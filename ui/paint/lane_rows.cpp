@@ -91,8 +91,10 @@ void addLabels(LaneBox& box, const LaneModel& model, const LaneMetrics& m, Taken
         if (word.isEmpty()) {
             continue;
         }
-        const QRectF label(event.glyph.right() + m.px(4), box.eventRow.top(), std::ceil(figuresWidth(m.body, word)), m.eventRow);
-        const bool inside = label.right() <= box.strip.right() && !(label.left() < box.nowX && label.right() > box.nowX - 2);
+        const QRectF label(event.glyph.right() + m.px(4), box.eventRow.top(), std::ceil(figuresWidth(m.body, word)),
+                           m.eventRow);
+        const bool inside =
+            label.right() <= box.strip.right() && !(label.left() < box.nowX && label.right() > box.nowX - 2);
         if (inside && taken.isFree(label.adjusted(0, 2, m.px(3), -2))) {
             event.label = label;
             taken.add(label.adjusted(0, 2, 0, -2));
@@ -124,7 +126,8 @@ void addEvents(LaneBox& box, const LaneModel& model, const LaneMetrics& m)
     addLabels(box, model, m, taken);
 }
 
-void addPhases(LaneBox& box, const LaneModel& model, const QRectF& row, const LaneMetrics& m, const LaneOptions& options)
+void addPhases(LaneBox& box, const LaneModel& model, const QRectF& row, const LaneMetrics& m,
+               const LaneOptions& options)
 {
     if (row.height() <= 0.0 || !options.phases) {
         return;
@@ -153,28 +156,32 @@ void addAlerts(LaneBox& box, const LaneModel& model, const QRectF& row, const La
 {
     const double end = std::clamp(box.nowX, box.strip.left(), box.strip.right());
     bool labelled = false;
+    double barEnd = end; // bars of further alerts stop short of the first one's words
     for (std::size_t i = 0; i < model.alerts.size(); ++i) {
         const auto& alert = model.alerts[i];
         const double start = std::clamp(std::round(box.axis.x(alert.since, model.flooded)), box.strip.left(), end);
         const double offset = static_cast<double>(box.alerts.size()) * 4.0;
-        if (end - start < 1.0 || offset > row.height() - 3) {
+        if (barEnd - start < 1.0 || offset > row.height() - 3) {
             continue;
         }
         AlertBox out;
         out.alert = i;
-        out.bar = QRectF(start, row.top() + offset, end - start, 3);
+        out.bar = QRectF(start, row.top() + offset, barEnd - start, 3);
         const std::size_t others = model.alerts.size() - i - 1;
-        const QString text = others == 0 ? alert.text
-                                         : QCoreApplication::translate("LaneRows", "%1 (+%2 more)", "an alert, and how many others")
-                                               .arg(alert.text)
-                                               .arg(others);
+        const QString text =
+            others == 0 ? alert.text
+                        : QCoreApplication::translate("LaneRows", "%1 (+%2 more)", "an alert, and how many others")
+                              .arg(alert.text)
+                              .arg(others);
         const double room = end - box.strip.left() - m.px(10);
         const double width = std::min(std::ceil(figuresWidth(m.smallStrong, text)), room - m.glyph - m.px(4));
         if (!labelled && width > m.px(30) && box.kind != LaneKind::Overview) {
             out.text = elidedFigures(m.smallStrong, text, width);
             out.label = QRectF(end - m.px(7) - width, row.top() + 4, width, m.smallLine);
-            out.glyph = QRectF(out.label.left() - m.glyph - m.px(4), out.label.center().y() - m.glyph / 2, m.glyph, m.glyph);
+            out.glyph =
+                QRectF(out.label.left() - m.glyph - m.px(4), out.label.center().y() - m.glyph / 2, m.glyph, m.glyph);
             labelled = true;
+            barEnd = out.glyph.left() - m.px(4);
         }
         box.alerts.push_back(out);
     }
@@ -209,7 +216,8 @@ void addGates(LaneBox& box, const LaneModel& model, const QRectF& row, const Lan
 
 } // namespace
 
-void addNotices(LaneBox& box, const LaneModel& model, const QRectF& row, const LaneMetrics& m, const LaneOptions& options)
+void addNotices(LaneBox& box, const LaneModel& model, const QRectF& row, const LaneMetrics& m,
+                const LaneOptions& options)
 {
     QRectF place = row;
     if (box.kind == LaneKind::Overview) {

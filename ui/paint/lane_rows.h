@@ -6,8 +6,10 @@
 /// The rows of a lane, one function each; called by layOutLane in this order.
 namespace littoral::ui::lanerows {
 
-void addPhases(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics, const LaneOptions& options);
-void addNotices(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics, const LaneOptions& options);
+void addPhases(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics,
+               const LaneOptions& options);
+void addNotices(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics,
+                const LaneOptions& options);
 void addEvents(LaneBox& box, const facade::LaneModel& model, const LaneMetrics& metrics);
 /// After the chips: a tick under a chip is left out.
 void addDoneTicks(LaneBox& box, const facade::LaneModel& model, const LaneMetrics& metrics, const LaneOptions& options);

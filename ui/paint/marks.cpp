@@ -85,7 +85,8 @@ bool isOpen(Mark mark)
 
 } // namespace
 
-void drawMark(QPainter& painter, Mark mark, QPointF centre, double size, const QColor& hue, const QColor& ground, bool open)
+void drawMark(QPainter& painter, Mark mark, QPointF centre, double size, const QColor& hue, const QColor& ground,
+              bool open)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -104,12 +105,14 @@ void drawMark(QPainter& painter, Mark mark, QPointF centre, double size, const Q
     painter.restore();
 }
 
-void drawParameterMark(QPainter& painter, const Theme& theme, const QString& parameter, QPointF centre, double size, const QColor& ground)
+void drawParameterMark(QPainter& painter, const Theme& theme, const QString& parameter, QPointF centre, double size,
+                       const QColor& ground)
 {
     drawMark(painter, Tokens::mark(parameter), centre, size, theme.tokens().parameter(parameter), ground);
 }
 
-void drawCensoredMark(QPainter& painter, Mark mark, QPointF centre, double size, const QColor& hue, const QColor& ground, bool below)
+void drawCensoredMark(QPainter& painter, Mark mark, QPointF centre, double size, const QColor& hue,
+                      const QColor& ground, bool below)
 {
     drawMark(painter, mark, centre, size, hue, ground);
     painter.save();
@@ -120,7 +123,8 @@ void drawCensoredMark(QPainter& painter, Mark mark, QPointF centre, double size,
     const double wing = size * 0.28;
     painter.setPen(QPen(hue, std::max(1.0, size * 0.16), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.drawLine(QPointF(centre.x(), start), QPointF(centre.x(), end));
-    const QPointF head[] = {{centre.x() - wing, end - way * wing}, {centre.x(), end}, {centre.x() + wing, end - way * wing}};
+    const QPointF head[] = {
+        {centre.x() - wing, end - way * wing}, {centre.x(), end}, {centre.x() + wing, end - way * wing}};
     painter.drawPolyline(head, 3);
     painter.restore();
 }

@@ -33,7 +33,8 @@ void drawOutline(QPainter& painter, const Theme& theme, const QRectF& room, cons
         return;
     }
     const QSizeF size = outlineSize(shape, pxPerCm);
-    const QRectF glass(std::round(room.right() - size.width() - 3), std::round(room.bottom() - size.height() - 1), size.width(), size.height());
+    const QRectF glass(std::round(room.right() - size.width() - 3), std::round(room.bottom() - size.height() - 1),
+                       size.width(), size.height());
     const double surface = glass.top() + glass.height() * 0.08;
     painter.save();
     painter.fillRect(QRectF(glass.left(), surface, glass.width(), glass.bottom() - surface), theme[Token::Water]);
@@ -41,8 +42,8 @@ void drawOutline(QPainter& painter, const Theme& theme, const QRectF& room, cons
     const double bed = glass.height() * std::clamp(shape.bedShare, 0.04, 0.5);
     QPainterPath soil(QPointF(glass.left(), glass.bottom()));
     soil.lineTo(glass.left(), glass.bottom() - bed * 0.55);
-    soil.cubicTo(glass.left() + glass.width() * 0.4, glass.bottom() - bed * 0.6, glass.left() + glass.width() * 0.6, glass.bottom() - bed * 1.5,
-                 glass.right(), glass.bottom() - bed * 1.55);
+    soil.cubicTo(glass.left() + glass.width() * 0.4, glass.bottom() - bed * 0.6, glass.left() + glass.width() * 0.6,
+                 glass.bottom() - bed * 1.5, glass.right(), glass.bottom() - bed * 1.55);
     soil.lineTo(glass.right(), glass.bottom());
     soil.closeSubpath();
     painter.fillPath(soil, theme[Token::Soil]);

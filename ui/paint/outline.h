@@ -11,7 +11,8 @@ class QPainter;
 
 namespace littoral::ui {
 
-/// Front view of a glass box: what the outline needs. Measures in cm; bedShare is the bed's height as a part of the glass's.
+/// Front view of a glass box: what the outline needs. Measures in cm; bedShare is the bed's height as a part of the
+/// glass's.
 struct TankShape
 {
     double length_cm = 0.0;
@@ -21,8 +22,8 @@ struct TankShape
     bool operator==(const TankShape&) const = default;
 };
 
-/// px per cm at which the largest of `shapes` just fits `room`, so that every tank of the row is drawn to one scale. Zero when
-/// no tank has measures.
+/// px per cm at which the largest of `shapes` just fits `room`, so that every tank of the row is drawn to one scale.
+/// Zero when no tank has measures.
 [[nodiscard]] double outlineScale(std::span<const TankShape> shapes, QSizeF room);
 /// px the outline takes at that scale; never narrower than 6 px, so that the smallest box is still seen.
 [[nodiscard]] QSizeF outlineSize(const TankShape& shape, double pxPerCm);

@@ -9,8 +9,8 @@ namespace littoral::ui {
 
 enum class AxisMode { Calendar, Age };
 
-/// A part of the axis as a plain value: enough to turn an instant into a pixel. In age mode `from` and `to` count from the
-/// flooding of the lane that is asked about; on the calendar they are UTC ms.
+/// A part of the axis as a plain value: enough to turn an instant into a pixel. In age mode `from` and `to` count from
+/// the flooding of the lane that is asked about; on the calendar they are UTC ms.
 struct AxisView
 {
     AxisMode mode = AxisMode::Calendar;
@@ -31,14 +31,17 @@ struct AxisView
         const auto own = from + static_cast<qint64>((px - left) / width * static_cast<double>(to - from));
         return mode == AxisMode::Age ? own + flooded : own;
     }
-    [[nodiscard]] double pxPerDay() const { return width * static_cast<double>(kDayMs) / static_cast<double>(to - from); }
+    [[nodiscard]] double pxPerDay() const
+    {
+        return width * static_cast<double>(kDayMs) / static_cast<double>(to - from);
+    }
     [[nodiscard]] double right() const { return left + width; }
 
     bool operator==(const AxisView&) const = default;
 };
 
-/// The one time axis every page shares: range, mode and now. Dates and ages each keep their own range, so that switching there
-/// and back loses nothing.
+/// The one time axis every page shares: range, mode and now. Dates and ages each keep their own range, so that
+/// switching there and back loses nothing.
 class TimeAxis final : public QObject
 {
     Q_OBJECT

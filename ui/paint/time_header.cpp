@@ -64,7 +64,8 @@ void TimeHeader::paint(QPainter& painter, const TimeAxis& axis, const AxisView& 
                 elidedFigures(m_metrics.small, tr("One axis for all tanks"), view.left - indent * 1.5));
     painter.setPen(m_theme[Token::Ink2]);
     drawFigures(painter, QRectF(indent, lowerTop, view.left - indent, m_metrics.bodyLine), kLeft,
-                elidedFigures(m_metrics.small, age ? tr("days since flooding") : tr("calendar dates"), view.left - indent * 1.5));
+                elidedFigures(m_metrics.small, age ? tr("days since flooding") : tr("calendar dates"),
+                              view.left - indent * 1.5));
 
     painter.setClipRect(QRectF(view.left, 0, view.width, whole));
     const QRectF flag = age ? QRectF() : paintNowFlag(painter, axis, view);
@@ -80,7 +81,8 @@ void TimeHeader::paint(QPainter& painter, const TimeAxis& axis, const AxisView& 
         painter.setPen(QPen(m_theme[Token::Rule2], 1));
         painter.drawLine(QPointF(x, lowerTop + 2), QPointF(x, whole - 1));
         painter.setPen(m_theme[Token::Ink2]);
-        drawFigures(painter, QRectF(x + m_metrics.px(4), lowerTop, view.width, m_metrics.bodyLine), kLeft, ticks.lower[i].label);
+        drawFigures(painter, QRectF(x + m_metrics.px(4), lowerTop, view.width, m_metrics.bodyLine), kLeft,
+                    ticks.lower[i].label);
     }
     painter.setFont(m_metrics.smallStrong);
     for (std::size_t i = 0; i < ticks.upper.size(); ++i) {
@@ -88,7 +90,8 @@ void TimeHeader::paint(QPainter& painter, const TimeAxis& axis, const AxisView& 
         const double to = i + 1 < ticks.upper.size() ? view.x(ticks.upper[i + 1].at, 0) : 1e9;
         const double text = figuresWidth(m_metrics.smallStrong, ticks.upper[i].label);
         // A span that began before the strip keeps its name at the edge for as long as it fits.
-        const double x = age ? from + (std::min(to, from + 7 * view.pxPerDay()) - from - text) / 2 : std::max(from, view.left + 1) + m_metrics.px(6);
+        const double x = age ? from + (std::min(to, from + 7 * view.pxPerDay()) - from - text) / 2
+                             : std::max(from, view.left + 1) + m_metrics.px(6);
         const QRectF label(x, upperTop, text, m_metrics.bodyLine);
         if (!age && from > view.left) {
             painter.setPen(QPen(m_theme[Token::Ink2], 1));
@@ -122,7 +125,8 @@ QRectF TimeHeader::paintNowFlag(QPainter& painter, const TimeAxis& axis, const A
     painter.setBrush(m_theme[Token::Ink]);
     painter.drawRoundedRect(flag, 2, 2);
     const double tip = m_metrics.px(4);
-    painter.drawPolygon(QPolygonF{{x - tip, flag.bottom() - 0.5}, {x + tip, flag.bottom() - 0.5}, {x, flag.bottom() + tip}});
+    painter.drawPolygon(
+        QPolygonF{{x - tip, flag.bottom() - 0.5}, {x + tip, flag.bottom() - 0.5}, {x, flag.bottom() + tip}});
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.setFont(m_metrics.smallStrong);
     painter.setPen(m_theme[Token::Panel]);

@@ -14,7 +14,11 @@ namespace littoral::ui {
 class TimeHeader final
 {
 public:
-    TimeHeader(const Theme& theme, const LaneMetrics& metrics) : m_theme(theme), m_metrics(metrics) {}
+    TimeHeader(const Theme& theme, const LaneMetrics& metrics)
+        : m_theme(theme)
+        , m_metrics(metrics)
+    {
+    }
 
     [[nodiscard]] double height() const;
     /// `view` gives where the strip lies; `width` is the whole view's.

@@ -24,8 +24,10 @@ QDate mondayOf(const QDate& day)
 
 QString monthName(const QDate& month, bool longForm, int thisYear)
 {
-    const QString name = QLocale().standaloneMonthName(month.month(), longForm ? QLocale::LongFormat : QLocale::ShortFormat);
-    return month.year() == thisYear ? name : QCoreApplication::translate("TimeAxis", "%1 %2").arg(name).arg(month.year());
+    const QString name =
+        QLocale().standaloneMonthName(month.month(), longForm ? QLocale::LongFormat : QLocale::ShortFormat);
+    return month.year() == thisYear ? name
+                                    : QCoreApplication::translate("TimeAxis", "%1 %2").arg(name).arg(month.year());
 }
 
 QString dayName(const QDate& day)
@@ -45,10 +47,12 @@ void addDates(std::vector<AxisTick>& ticks, QDate day, qint64 to, const QTimeZon
     }
 }
 
-void addMonths(std::vector<AxisTick>& ticks, const QDate& first, qint64 to, const QTimeZone& zone, int step, bool longForm, int thisYear)
+void addMonths(std::vector<AxisTick>& ticks, const QDate& first, qint64 to, const QTimeZone& zone, int step,
+               bool longForm, int thisYear)
 {
     addDates(
-        ticks, QDate(first.year(), (first.month() - 1) / step * step + 1, 1), to, zone, [step](const QDate& d) { return d.addMonths(step); },
+        ticks, QDate(first.year(), (first.month() - 1) / step * step + 1, 1), to, zone,
+        [step](const QDate& d) { return d.addMonths(step); },
         [&](const QDate& d) { return monthName(d, longForm, thisYear); });
 }
 
@@ -115,7 +119,9 @@ AxisTicks ageTicks(qint64 from, qint64 to, double pxPerDay, double labelPx)
             break;
         }
     }
-    const auto floorTo = [](qint64 at, qint64 size) { return static_cast<qint64>(std::floor(static_cast<double>(at) / static_cast<double>(size))) * size; };
+    const auto floorTo = [](qint64 at, qint64 size) {
+        return static_cast<qint64>(std::floor(static_cast<double>(at) / static_cast<double>(size))) * size;
+    };
     for (qint64 at = floorTo(from, step * kDayMs); at <= to; at += step * kDayMs) {
         ticks.lower.push_back({at, QCoreApplication::translate("TimeAxis", "day %1").arg(at / kDayMs)});
     }

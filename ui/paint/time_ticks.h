@@ -28,9 +28,10 @@ struct AxisTicks
 /// Start of a local calendar day as an instant: the first moment of that day, which is not always 24 h after the last.
 [[nodiscard]] qint64 startOfDay(const QDate& day, const QTimeZone& zone);
 
-/// Ticks of the calendar axis at local midnights. `pxPerDay` decides how fine; `labelPx` is the room one label of the lower
-/// row takes. The year is named when it is not `thisYear`.
-[[nodiscard]] AxisTicks calendarTicks(qint64 from, qint64 to, const QTimeZone& zone, double pxPerDay, double labelPx, int thisYear);
+/// Ticks of the calendar axis at local midnights. `pxPerDay` decides how fine; `labelPx` is the room one label of the
+/// lower row takes. The year is named when it is not `thisYear`.
+[[nodiscard]] AxisTicks calendarTicks(qint64 from, qint64 to, const QTimeZone& zone, double pxPerDay, double labelPx,
+                                      int thisYear);
 /// Ticks of the age axis: whole days of 24 h since flooding.
 [[nodiscard]] AxisTicks ageTicks(qint64 from, qint64 to, double pxPerDay, double labelPx);
 

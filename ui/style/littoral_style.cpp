@@ -34,7 +34,8 @@ bool isCard(const QWidget* widget)
 class FocusRing final : public QObject
 {
 public:
-    explicit FocusRing(QApplication& app) : QObject(&app)
+    explicit FocusRing(QApplication& app)
+        : QObject(&app)
     {
         connect(&app, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { follow(now); });
     }
@@ -104,13 +105,14 @@ QPalette LittoralStyle::standardPalette() const
 void LittoralStyle::polish(QWidget* widget)
 {
     QProxyStyle::polish(widget);
-    if (qobject_cast<QAbstractButton*>(widget) != nullptr || qobject_cast<QComboBox*>(widget) != nullptr
-        || qobject_cast<QScrollBar*>(widget) != nullptr) {
+    if (qobject_cast<QAbstractButton*>(widget) != nullptr || qobject_cast<QComboBox*>(widget) != nullptr ||
+        qobject_cast<QScrollBar*>(widget) != nullptr) {
         widget->setAttribute(Qt::WA_Hover);
     }
 }
 
-void LittoralStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const
+void LittoralStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                                  const QWidget* widget) const
 {
     const stylepaint::Pen pen{*painter, m_theme};
     switch (element) {
@@ -125,7 +127,8 @@ void LittoralStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* 
         stylepaint::radioMark(pen, *option);
         return;
     case PE_PanelLineEdit:
-        if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option); frame != nullptr && frame->lineWidth > 0) {
+        if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
+            frame != nullptr && frame->lineWidth > 0) {
             stylepaint::fieldFrame(pen, *option);
         }
         return;
@@ -157,7 +160,8 @@ void LittoralStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* 
     }
 }
 
-void LittoralStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const
+void LittoralStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                                const QWidget* widget) const
 {
     const stylepaint::Pen pen{*painter, m_theme};
     switch (element) {
@@ -237,7 +241,8 @@ QRect LittoralStyle::subElementRect(SubElement element, const QStyleOption* opti
     return QProxyStyle::subElementRect(element, option, widget);
 }
 
-QRect LittoralStyle::subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part, const QWidget* widget) const
+QRect LittoralStyle::subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part,
+                                    const QWidget* widget) const
 {
     const QRect rect = option->rect;
     if (control == CC_ComboBox) {
@@ -270,14 +275,20 @@ QRect LittoralStyle::subControlRect(ComplexControl control, const QStyleOptionCo
     }
     if (control == CC_ScrollBar) {
         const auto* bar = qstyleoption_cast<const QStyleOptionSlider*>(option);
-        if (bar != nullptr && (part == SC_ScrollBarGroove || part == SC_ScrollBarSlider || part == SC_ScrollBarAddPage || part == SC_ScrollBarSubPage)) {
+        if (bar != nullptr && (part == SC_ScrollBarGroove || part == SC_ScrollBarSlider ||
+                               part == SC_ScrollBarAddPage || part == SC_ScrollBarSubPage)) {
             const bool across = bar->orientation == Qt::Horizontal;
             const int length = across ? rect.width() : rect.height();
             const qint64 range = qint64(bar->maximum) - bar->minimum;
-            const int handle = range <= 0 ? length : static_cast<int>(std::max<qint64>(m_theme.px(28), qint64(bar->pageStep) * length / (range + bar->pageStep)));
-            const int start = sliderPositionFromValue(bar->minimum, bar->maximum, bar->sliderPosition, std::max(0, length - handle), bar->upsideDown);
+            const int handle = range <= 0
+                                   ? length
+                                   : static_cast<int>(std::max<qint64>(m_theme.px(28), qint64(bar->pageStep) * length /
+                                                                                           (range + bar->pageStep)));
+            const int start = sliderPositionFromValue(bar->minimum, bar->maximum, bar->sliderPosition,
+                                                      std::max(0, length - handle), bar->upsideDown);
             const auto piece = [&](int from, int size) {
-                return across ? QRect(rect.left() + from, rect.top(), size, rect.height()) : QRect(rect.left(), rect.top() + from, rect.width(), size);
+                return across ? QRect(rect.left() + from, rect.top(), size, rect.height())
+                              : QRect(rect.left(), rect.top() + from, rect.width(), size);
             };
             switch (part) {
             case SC_ScrollBarSlider:
@@ -294,7 +305,8 @@ QRect LittoralStyle::subControlRect(ComplexControl control, const QStyleOptionCo
     return QProxyStyle::subControlRect(control, option, part, widget);
 }
 
-QSize LittoralStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents, const QWidget* widget) const
+QSize LittoralStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
+                                      const QWidget* widget) const
 {
     const int text = option == nullptr ? m_theme.px(18) : option->fontMetrics.height();
     const int control = std::max(24, text + m_theme.px(12));
@@ -380,7 +392,8 @@ int LittoralStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, c
     }
 }
 
-int LittoralStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget, QStyleHintReturn* returnData) const
+int LittoralStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                             QStyleHintReturn* returnData) const
 {
     switch (hint) {
     case SH_EtchDisabledText:

@@ -9,11 +9,11 @@ class QApplication;
 
 namespace littoral::ui {
 
-/// The one style of the workbench, over Fusion: flat controls with a 4 px radius and a 1 px edge, sizes from the theme's text
-/// scale, colours from its tokens. Dynamic properties it understands:
-/// "primary" (bool, push button): filled with the accent; "keyHint" (QString, push button): the key, drawn after the text;
-/// "segment" (QString first/middle/last/only, push button): one cell of a segmented control; "quiet" (bool, push button): no
-/// edge until hovered; "card" (bool, QFrame): a panel with a 6 px radius.
+/// The one style of the workbench, over Fusion: flat controls with a 4 px radius and a 1 px edge, sizes from the
+/// theme's text scale, colours from its tokens. Dynamic properties it understands: "primary" (bool, push button):
+/// filled with the accent; "keyHint" (QString, push button): the key, drawn after the text; "segment" (QString
+/// first/middle/last/only, push button): one cell of a segmented control; "quiet" (bool, push button): no edge until
+/// hovered; "card" (bool, QFrame): a panel with a 6 px radius.
 class LittoralStyle final : public QProxyStyle
 {
     Q_OBJECT
@@ -25,11 +25,14 @@ public:
     [[nodiscard]] QPalette standardPalette() const override;
     void polish(QWidget* widget) override;
     using QProxyStyle::polish;
-    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const override;
-    void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const override;
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override;
+    void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                     const QWidget* widget) const override;
     void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
                             const QWidget* widget) const override;
-    [[nodiscard]] QRect subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const override;
+    [[nodiscard]] QRect subElementRect(SubElement element, const QStyleOption* option,
+                                       const QWidget* widget) const override;
     [[nodiscard]] QRect subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part,
                                        const QWidget* widget) const override;
     [[nodiscard]] QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
@@ -42,8 +45,9 @@ private:
     const Theme& m_theme;
 };
 
-/// Gives `app` the style, palette and font of `theme`, and again whenever the theme changes. Also keeps the focus ring: a 2 px
-/// accent ring, 2 px off the control that has the keyboard (fields thicken their own edge, painted views draw their own).
+/// Gives `app` the style, palette and font of `theme`, and again whenever the theme changes. Also keeps the focus ring:
+/// a 2 px accent ring, 2 px off the control that has the keyboard (fields thicken their own edge, painted views draw
+/// their own).
 void applyTheme(QApplication& app, Theme& theme);
 
 /// The key drawn after a push button's text; empty when it has none.

@@ -17,7 +17,11 @@ namespace {
 class Saved final
 {
 public:
-    explicit Saved(QPainter& painter) : m_painter(painter) { m_painter.save(); }
+    explicit Saved(QPainter& painter)
+        : m_painter(painter)
+    {
+        m_painter.save();
+    }
     ~Saved() { m_painter.restore(); }
     Saved(const Saved&) = delete;
     Saved& operator=(const Saved&) = delete;
@@ -105,7 +109,8 @@ void buttonBevel(const Pen& pen, const QStyleOptionButton& option, const QWidget
     const Saved saved(pen.painter);
     const QColor fill = buttonFill(pen, option, widget);
     const bool filled = fill == pen.theme[Token::Accent];
-    const QColor edge = has(option, QStyle::State_Enabled) ? (filled ? fill : pen.theme[Token::Rule2]) : pen.theme[Token::Rule];
+    const QColor edge =
+        has(option, QStyle::State_Enabled) ? (filled ? fill : pen.theme[Token::Rule2]) : pen.theme[Token::Rule];
     const QString segment = segmentOf(widget);
     if (flagged(widget, "quiet") && !has(option, QStyle::State_MouseOver) && !has(option, QStyle::State_Sunken)) {
         return;
@@ -145,8 +150,10 @@ void buttonLabel(const Pen& pen, const QStyleOptionButton& option, const QWidget
     const double textWidth = QFontMetricsF(font).horizontalAdvance(plain);
     double x = option.rect.x() + (option.rect.width() - textWidth - hintWidth - iconWidth) / 2.0;
     if (icon) {
-        const QRect at(static_cast<int>(x), option.rect.center().y() - iconSize.height() / 2 + 1, iconSize.width(), iconSize.height());
-        option.icon.paint(&painter, at, Qt::AlignCenter, has(option, QStyle::State_Enabled) ? QIcon::Normal : QIcon::Disabled);
+        const QRect at(static_cast<int>(x), option.rect.center().y() - iconSize.height() / 2 + 1, iconSize.width(),
+                       iconSize.height());
+        option.icon.paint(&painter, at, Qt::AlignCenter,
+                          has(option, QStyle::State_Enabled) ? QIcon::Normal : QIcon::Disabled);
         x += iconWidth;
     }
     painter.setFont(font);
@@ -177,8 +184,8 @@ void checkMark(const Pen& pen, const QStyleOption& option)
         return;
     }
     pen.painter.setRenderHint(QPainter::Antialiasing);
-    pen.painter.setPen(QPen(enabled ? pen.theme[Token::OnAccent] : pen.theme[Token::Panel], 1.9 * pen.theme.textScale(), Qt::SolidLine,
-                            Qt::RoundCap, Qt::RoundJoin));
+    pen.painter.setPen(QPen(enabled ? pen.theme[Token::OnAccent] : pen.theme[Token::Panel], 1.9 * pen.theme.textScale(),
+                            Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     const double w = rect.width();
     const auto at = [&](double x, double y) { return QPointF(rect.left() + x * w, rect.top() + y * w); };
     if (some) {
@@ -211,8 +218,11 @@ void fieldFrame(const Pen& pen, const QStyleOption& option)
 {
     const bool enabled = has(option, QStyle::State_Enabled) && !has(option, QStyle::State_ReadOnly);
     const bool focus = has(option, QStyle::State_HasFocus);
-    const QColor edge = focus ? pen.theme[Token::Accent] : has(option, QStyle::State_Enabled) ? pen.theme[Token::Rule2] : pen.theme[Token::Rule];
-    box(pen, option.rect, enabled ? pen.theme[Token::Panel] : pen.theme[Token::Sunk], edge, pen.theme.px(4), focus ? 2.0 : 1.0);
+    const QColor edge = focus                                ? pen.theme[Token::Accent]
+                        : has(option, QStyle::State_Enabled) ? pen.theme[Token::Rule2]
+                                                             : pen.theme[Token::Rule];
+    box(pen, option.rect, enabled ? pen.theme[Token::Panel] : pen.theme[Token::Sunk], edge, pen.theme.px(4),
+        focus ? 2.0 : 1.0);
 }
 
 void chevron(const Pen& pen, const QRectF& box, Qt::ArrowType direction, const QColor& colour)
@@ -222,7 +232,10 @@ void chevron(const Pen& pen, const QRectF& box, Qt::ArrowType direction, const Q
     pen.painter.setRenderHint(QPainter::Antialiasing);
     pen.painter.setPen(QPen(colour, 1.5 * s, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     pen.painter.translate(box.center());
-    pen.painter.rotate(direction == Qt::UpArrow ? 180 : direction == Qt::RightArrow ? -90 : direction == Qt::LeftArrow ? 90 : 0);
+    pen.painter.rotate(direction == Qt::UpArrow      ? 180
+                       : direction == Qt::RightArrow ? -90
+                       : direction == Qt::LeftArrow  ? 90
+                                                     : 0);
     const QPointF stroke[] = {QPointF(-3.2 * s, -1.6 * s), QPointF(0, 1.6 * s), QPointF(3.2 * s, -1.6 * s)};
     pen.painter.drawPolyline(stroke, 3);
 }
@@ -233,8 +246,10 @@ void comboBox(const Pen& pen, const QStyleOptionComboBox& option, const QRect& a
     const bool hover = enabled && has(option, QStyle::State_MouseOver);
     const bool fieldFocus = option.editable && has(option, QStyle::State_HasFocus);
     box(pen, option.rect, hover || !enabled ? pen.theme[Token::Sunk] : pen.theme[Token::Panel],
-        fieldFocus ? pen.theme[Token::Accent] : enabled ? pen.theme[Token::Rule2] : pen.theme[Token::Rule], pen.theme.px(4),
-        fieldFocus ? 2.0 : 1.0);
+        fieldFocus ? pen.theme[Token::Accent]
+        : enabled  ? pen.theme[Token::Rule2]
+                   : pen.theme[Token::Rule],
+        pen.theme.px(4), fieldFocus ? 2.0 : 1.0);
     chevron(pen, arrow, Qt::DownArrow, enabled ? pen.theme[Token::Ink2] : pen.theme[Token::Ink3]);
 }
 
@@ -258,10 +273,12 @@ void scrollBar(const Pen& pen, const QStyleOptionSlider& option, const QRect& ha
     if (option.minimum == option.maximum) {
         return;
     }
-    const bool active = (option.activeSubControls & QStyle::SC_ScrollBarSlider) != 0 && has(option, QStyle::State_MouseOver);
+    const bool active =
+        (option.activeSubControls & QStyle::SC_ScrollBarSlider) != 0 && has(option, QStyle::State_MouseOver);
     const QRectF inner = QRectF(handle).adjusted(3, 3, -3, -3);
     const double radius = std::min(inner.width(), inner.height()) / 2.0;
-    box(pen, inner, active || has(option, QStyle::State_Sunken) ? pen.theme[Token::Ink2] : pen.theme[Token::Rule2], Qt::transparent, radius);
+    box(pen, inner, active || has(option, QStyle::State_Sunken) ? pen.theme[Token::Ink2] : pen.theme[Token::Rule2],
+        Qt::transparent, radius);
 }
 
 void menuItem(const Pen& pen, const QStyleOptionMenuItem& option)
@@ -272,7 +289,8 @@ void menuItem(const Pen& pen, const QStyleOptionMenuItem& option)
     const QRect rect = option.rect;
     painter.fillRect(rect, theme[Token::Panel]);
     if (option.menuItemType == QStyleOptionMenuItem::Separator) {
-        painter.fillRect(QRect(rect.left() + theme.px(8), rect.center().y(), rect.width() - theme.px(16), 1), theme[Token::Rule]);
+        painter.fillRect(QRect(rect.left() + theme.px(8), rect.center().y(), rect.width() - theme.px(16), 1),
+                         theme[Token::Rule]);
         return;
     }
     const bool enabled = has(option, QStyle::State_Enabled);
@@ -320,7 +338,8 @@ void progressContents(const Pen& pen, const QStyleOptionProgressBar& option)
     const double share = std::clamp(static_cast<double>(option.progress - option.minimum) / span, 0.0, 1.0);
     QRectF rect = option.rect;
     rect.setWidth(rect.width() * share);
-    box(pen, rect, pen.theme[Token::Accent], Qt::transparent, std::min(rect.height() / 2.0, 4.0 * pen.theme.textScale()));
+    box(pen, rect, pen.theme[Token::Accent], Qt::transparent,
+        std::min(rect.height() / 2.0, 4.0 * pen.theme.textScale()));
 }
 
 } // namespace littoral::ui::stylepaint

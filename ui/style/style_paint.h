@@ -22,7 +22,8 @@ struct Pen
     const Theme& theme;
 };
 
-void box(const Pen& pen, const QRectF& rect, const QColor& fill, const QColor& edge, double radius, double edgeWidth = 1.0);
+void box(const Pen& pen, const QRectF& rect, const QColor& fill, const QColor& edge, double radius,
+         double edgeWidth = 1.0);
 void buttonBevel(const Pen& pen, const QStyleOptionButton& option, const QWidget* widget);
 void buttonLabel(const Pen& pen, const QStyleOptionButton& option, const QWidget* widget);
 void checkMark(const Pen& pen, const QStyleOption& option);

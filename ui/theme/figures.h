@@ -9,8 +9,8 @@ class QPainter;
 
 namespace littoral::ui {
 
-/// Tabular figures by hand: Qt 6.4 cannot ask a font for its `tnum` feature, so every digit is set in a cell as wide as the
-/// font's widest digit. All numbers on screen go through these three, so columns line up and values do not jiggle.
+/// Tabular figures by hand: Qt 6.4 cannot ask a font for its `tnum` feature, so every digit is set in a cell as wide as
+/// the font's widest digit. All numbers on screen go through these three, so columns line up and values do not jiggle.
 
 /// Width of the widest of 0..9, in px.
 [[nodiscard]] double figureAdvance(const QFont& font);

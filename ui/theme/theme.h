@@ -9,7 +9,8 @@ class QFont;
 
 namespace littoral::ui {
 
-/// The look in force: tokens, text scale, reduced motion. One object, made in main and passed down; pages repaint on changed().
+/// The look in force: tokens, text scale, reduced motion. One object, made in main and passed down; pages repaint on
+/// changed().
 class Theme final : public QObject
 {
     Q_OBJECT

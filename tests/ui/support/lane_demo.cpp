@@ -18,7 +18,8 @@ struct Sample
     double day, value;
 };
 
-LaneSeries series(const QString& key, const QString& name, const QString& unit, int decimals, const std::vector<Sample>& samples)
+LaneSeries series(const QString& key, const QString& name, const QString& unit, int decimals,
+                  const std::vector<Sample>& samples)
 {
     LaneSeries out;
     out.parameter = key;
@@ -49,7 +50,8 @@ void addFan(LaneSeries& out, double start, double perDay, const std::vector<doub
         }
         value = std::max(0.0, value + perDay * 0.25);
         const double s = spread * value * std::sqrt(std::max(0.05, d + 0.3)) * 0.2;
-        out.forecast.push_back({day(d), std::max(0.0, value - 2 * s), std::max(0.0, value - s), value, value + s, value + 2.2 * s});
+        out.forecast.push_back(
+            {day(d), std::max(0.0, value - 2 * s), std::max(0.0, value - s), value, value + s, value + 2.2 * s});
     }
 }
 
@@ -139,28 +141,61 @@ LaneModel slateFord()
     m.nextLine = u"Next change 50 %, tomorrow"_s;
     m.present = {{u"tan"_s, u"NH₃/₄"_s, u"0.2"_s}, {u"no2"_s, u"NO₂"_s, u"6"_s}, {u"no3"_s, u"NO₃"_s, u"5"_s}};
     LaneSeries tan = series(u"tan"_s, u"Total ammonia"_s, u"mg/L"_s, 1,
-                            {{-15, 2}, {-14, 2}, {-13, 3}, {-12, 2}, {-11, 4}, {-10, 3}, {-9, 3}, {-8, 2}, {-7, 3}, {-6, 1.5}, {-5, 1.5}, {-4, 0.8}, {-3, 0.8}, {-2, 0.2}, {-1, 0.2}});
+                            {{-15, 2},
+                             {-14, 2},
+                             {-13, 3},
+                             {-12, 2},
+                             {-11, 4},
+                             {-10, 3},
+                             {-9, 3},
+                             {-8, 2},
+                             {-7, 3},
+                             {-6, 1.5},
+                             {-5, 1.5},
+                             {-4, 0.8},
+                             {-3, 0.8},
+                             {-2, 0.2},
+                             {-1, 0.2}});
     LaneSeries no2 = series(u"no2"_s, u"Nitrite"_s, u"mg/L"_s, 1,
-                            {{-15, 0.1}, {-14, 0.1}, {-13, 0.1}, {-12, 0.1}, {-11, 0.2}, {-10, 0.4}, {-9, 0.8}, {-8, 0.8}, {-7, 1.5}, {-6, 1.5}, {-5, 3}, {-4, 3}, {-3, 5}, {-2, 4}, {-1, 6}});
+                            {{-15, 0.1},
+                             {-14, 0.1},
+                             {-13, 0.1},
+                             {-12, 0.1},
+                             {-11, 0.2},
+                             {-10, 0.4},
+                             {-9, 0.8},
+                             {-8, 0.8},
+                             {-7, 1.5},
+                             {-6, 1.5},
+                             {-5, 3},
+                             {-4, 3},
+                             {-3, 5},
+                             {-2, 4},
+                             {-1, 6}});
     tan.marks.front().censoring = record::Censoring::Above;
     no2.marks[2].censoring = record::Censoring::Below;
     addFan(tan, 0.1, -0.01, {}, 0, 1.0);
     addFan(no2, 3.4, 0.4, {1, 3, 5, 7, 9}, 0.5, 1.6);
     m.series = {tan, no2};
-    m.events = {event(-12, Glyph::Dose, u"starter"_s, u"Starter bacteria"_s), event(-8, Glyph::Light, u"6 h"_s, u"Light 6 hours"_s)};
+    m.events = {event(-12, Glyph::Dose, u"starter"_s, u"Starter bacteria"_s),
+                event(-8, Glyph::Light, u"6 h"_s, u"Light 6 hours"_s)};
     for (const double d : {-15.0, -14.0, -13.0, -11.0, -9.0, -7.0, -5.0, -3.0, -1.0}) {
         m.events.push_back(change(d, d > -6 ? 0.4 : 0.5));
     }
     for (const double d : {1.0, 3.0, 5.0, 7.0, 9.0, 13.0}) {
         m.events.push_back(change(d, d > 4 && d < 10 ? 0.4 : 0.5, true));
-        m.chips.push_back(chip(d, Glyph::WaterChange, d > 4 && d < 10 ? u"Water change 40 %"_s : u"Water change 50 %"_s, d > 4 && d < 10 ? u"40 %"_s : u"50 %"_s));
+        m.chips.push_back(chip(d, Glyph::WaterChange, d > 4 && d < 10 ? u"Water change 40 %"_s : u"Water change 50 %"_s,
+                               d > 4 && d < 10 ? u"40 %"_s : u"50 %"_s));
     }
     m.chips.push_back(today(Glyph::Test, u"Test NH₃/₄ NO₂ NO₃"_s, u"×3"_s));
     m.chips.push_back(chip(9, Glyph::Test, u"Confirm nitrite clear"_s, u"NO₂"_s));
     m.alerts = {{Status::Act, day(-8), u"Nitrite above 1 mg/L since 17 Nov"_s}};
     m.gates = {{day(9), day(14), u"Nitrite clear, 8 in 10"_s, u"Nitrite clear between 4 and 9 December, 8 in 10"_s}};
-    m.phases = {{m.flooded, day(-11), u"ammonia rising"_s, false}, {day(-11), day(-4), u"ammonia falling"_s, false}, {day(-4), day(0), u"nitrite high"_s, false},
-                {day(0), day(14), u"nitrite falling"_s, true}, {day(14), day(60), u"cycled, forecast"_s, true}};
+    m.phases = {{m.flooded, day(-11), u"ammonia rising"_s, false},
+                {day(-11), day(-4), u"ammonia falling"_s, false},
+                {day(-4), day(0), u"nitrite high"_s, false},
+                {day(0), day(14), u"nitrite falling"_s, true},
+                {day(14), day(60), u"cycled, forecast"_s, true}};
     finish(m);
     return m;
 }
@@ -176,11 +211,16 @@ LaneModel alderShelf()
     m.verdict = u"Hardy grazers from 27 Nov (9 in 10)"_s;
     m.statusLine = u"One more clear nitrite test"_s;
     m.present = {{u"tan"_s, u"NH₃/₄"_s, u"0.1"_s}, {u"no2"_s, u"NO₂"_s, u"0.1"_s}, {u"no3"_s, u"NO₃"_s, u"10"_s}};
-    LaneSeries tan = series(u"tan"_s, u"Total ammonia"_s, u"mg/L"_s, 2, {{-11, 0.4}, {-10, 0.4}, {-9, 0.8}, {-8, 0.4}, {-6, 0.4}, {-4, 0.2}, {-2, 0.1}, {-0.8, 0.1}});
-    LaneSeries no2 = series(u"no2"_s, u"Nitrite"_s, u"mg/L"_s, 2, {{-11, 0.2}, {-10, 0.4}, {-9, 0.4}, {-8, 0.8}, {-6, 0.8}, {-4, 0.2}, {-2, 0.1}, {-0.8, 0.1}});
+    LaneSeries tan =
+        series(u"tan"_s, u"Total ammonia"_s, u"mg/L"_s, 2,
+               {{-11, 0.4}, {-10, 0.4}, {-9, 0.8}, {-8, 0.4}, {-6, 0.4}, {-4, 0.2}, {-2, 0.1}, {-0.8, 0.1}});
+    LaneSeries no2 =
+        series(u"no2"_s, u"Nitrite"_s, u"mg/L"_s, 2,
+               {{-11, 0.2}, {-10, 0.4}, {-9, 0.4}, {-8, 0.8}, {-6, 0.8}, {-4, 0.2}, {-2, 0.1}, {-0.8, 0.1}});
     addFan(no2, 0.1, -0.006, {}, 0, 1.0);
     m.series = {tan, no2};
-    m.events = {event(-11.6, Glyph::Media, u"3 L from Mill Race"_s, u"3 L of media from Mill Race"_s), event(-4, Glyph::Observation, u"film"_s, u"Film on the surface"_s),
+    m.events = {event(-11.6, Glyph::Media, u"3 L from Mill Race"_s, u"3 L of media from Mill Race"_s),
+                event(-4, Glyph::Observation, u"film"_s, u"Film on the surface"_s),
                 event(5, Glyph::In, u"8 snails"_s, u"8 snails planned"_s)};
     for (const double d : {-11.0, -9.0, -6.0, -2.0}) {
         m.events.push_back(change(d, 0.3));
@@ -188,9 +228,13 @@ LaneModel alderShelf()
     for (const double d : {2.0, 9.0, 16.0}) {
         m.events.push_back(change(d, 0.3, true));
     }
-    m.chips = {today(Glyph::Test, u"Test NO₂"_s, u"NO₂"_s), chip(3, Glyph::Gate, u"Hardy grazers may go in"_s, u"grazers"_s), chip(10, Glyph::WaterChange, u"Change 30 %"_s, u"30 %"_s)};
+    m.chips = {today(Glyph::Test, u"Test NO₂"_s, u"NO₂"_s),
+               chip(3, Glyph::Gate, u"Hardy grazers may go in"_s, u"grazers"_s),
+               chip(10, Glyph::WaterChange, u"Change 30 %"_s, u"30 %"_s)};
     m.gates = {{day(2), day(5), u"Grazers"_s, u"Hardy grazers from 27 November, 9 in 10"_s}};
-    m.phases = {{m.flooded, day(-5), u"mature media settling"_s, false}, {day(-5), day(0), u"clear"_s, false}, {day(0), day(60), u"cycled, forecast"_s, true}};
+    m.phases = {{m.flooded, day(-5), u"mature media settling"_s, false},
+                {day(-5), day(0), u"clear"_s, false},
+                {day(0), day(60), u"cycled, forecast"_s, true}};
     finish(m);
     return m;
 }
@@ -214,12 +258,27 @@ LaneModel millRace()
     m.verdict = u"Nitrate 33 mg/L, target 10–25"_s;
     m.statusLine = u"2 overdue, longest 6 days"_s;
     m.present = {{u"no3"_s, u"NO₃"_s, u"33"_s}, {u"po4"_s, u"PO₄"_s, u"1.4"_s}, {u"kh"_s, u"KH"_s, u"5.2"_s}};
-    LaneSeries no3 = series(u"no3"_s, u"Nitrate"_s, u"mg/L"_s, 0, {{-26, 20}, {-24.5, 23}, {-22.7, 19}, {-20, 22}, {-17, 26}, {-16, 18}, {-12, 22}, {-10, 25}, {-9, 20}, {-6, 24}, {-4, 28}, {-2.5, 31}, {-0.9, 33}});
+    LaneSeries no3 = series(u"no3"_s, u"Nitrate"_s, u"mg/L"_s, 0,
+                            {{-26, 20},
+                             {-24.5, 23},
+                             {-22.7, 19},
+                             {-20, 22},
+                             {-17, 26},
+                             {-16, 18},
+                             {-12, 22},
+                             {-10, 25},
+                             {-9, 20},
+                             {-6, 24},
+                             {-4, 28},
+                             {-2.5, 31},
+                             {-0.9, 33}});
     no3.targetLow = 10;
     no3.targetHigh = 25;
     addFan(no3, 34, 0.8, {0.4, 4, 11, 18}, 0.35, 0.12);
     m.series = {no3};
-    m.events = {event(-20, Glyph::Trim, u"stems"_s, u"Stems trimmed"_s), event(-13.5, Glyph::Out, u"3 L media"_s, u"3 L of media to Alder Shelf"_s), event(-6.4, Glyph::Dose, u"K"_s, u"Potassium"_s),
+    m.events = {event(-20, Glyph::Trim, u"stems"_s, u"Stems trimmed"_s),
+                event(-13.5, Glyph::Out, u"3 L media"_s, u"3 L of media to Alder Shelf"_s),
+                event(-6.4, Glyph::Dose, u"K"_s, u"Potassium"_s),
                 event(-3.2, Glyph::Trim, u"carpet"_s, u"Carpet trimmed"_s)};
     for (const double d : {-24.0, -17.0, -10.0}) {
         m.events.push_back(change(d, 0.4));
@@ -227,9 +286,12 @@ LaneModel millRace()
     for (const double d : {0.6, 4.0, 11.0, 18.0}) {
         m.events.push_back(change(d, 0.4, true));
     }
-    m.chips = {over(6, Glyph::Upkeep, u"Filter service"_s, u"filter"_s, u"Due 19 Nov, 6 days over. Every 6 weeks."_s),
-               over(3, Glyph::WaterChange, u"Water change 40 %"_s, u"40 %"_s, u"Due 22 Nov, 3 days over. Last one 15 Nov; every 7 days while nitrate stays above 20 mg/L (33 on 24 Nov)."_s),
-               chip(6, Glyph::Test, u"Test NO₃ PO₄"_s, u"×2"_s), chip(11, Glyph::WaterChange, u"Change 40 %"_s, u"40 %"_s)};
+    m.chips = {
+        over(6, Glyph::Upkeep, u"Filter service"_s, u"filter"_s, u"Due 19 Nov, 6 days over. Every 6 weeks."_s),
+        over(
+            3, Glyph::WaterChange, u"Water change 40 %"_s, u"40 %"_s,
+            u"Due 22 Nov, 3 days over. Last one 15 Nov; every 7 days while nitrate stays above 20 mg/L (33 on 24 Nov)."_s),
+        chip(6, Glyph::Test, u"Test NO₃ PO₄"_s, u"×2"_s), chip(11, Glyph::WaterChange, u"Change 40 %"_s, u"40 %"_s)};
     m.alerts = {{Status::Watch, day(-5), u"Above target since 20 Nov"_s}};
     finish(m);
     return m;
@@ -245,20 +307,35 @@ LaneModel fenCorner()
     m.verdict = u"Likely cause: KH step of 8 Nov"_s;
     m.statusLine = u"New leaves: likely to recover"_s;
     m.present = {{u"kh"_s, u"KH"_s, u"4.2"_s}, {u"no3"_s, u"NO₃"_s, u"24"_s}, {u"ph"_s, u"pH"_s, u"7.1"_s}};
-    LaneSeries kh = series(u"kh"_s, u"KH"_s, u"dKH"_s, 1, {{-26, 2.8}, {-22, 3}, {-19, 2.8}, {-17.3, 3}, {-15, 4.8}, {-12, 4.8}, {-9, 5.2}, {-5, 5.2}, {-2, 4.2}, {-0.3, 4.2}});
+    LaneSeries kh = series(u"kh"_s, u"KH"_s, u"dKH"_s, 1,
+                           {{-26, 2.8},
+                            {-22, 3},
+                            {-19, 2.8},
+                            {-17.3, 3},
+                            {-15, 4.8},
+                            {-12, 4.8},
+                            {-9, 5.2},
+                            {-5, 5.2},
+                            {-2, 4.2},
+                            {-0.3, 4.2}});
     kh.targetLow = 2.5;
     kh.targetHigh = 4;
     addFan(kh, 4.2, 0, {4, 11, 18}, 0.14, 0.08);
     m.series = {kh};
-    m.events = {event(-20, Glyph::Co2, u"+0.5 b/s"_s, u"CO₂ raised"_s), event(-13, Glyph::Observation, u"melt 2"_s, u"Melt, severity 2"_s, true), event(-8, Glyph::Observation, u"melt 3"_s, u"Melt, severity 3"_s, true),
-                event(-5, Glyph::Trim, {}, u"Dead leaves cut"_s), event(-1.6, Glyph::Observation, u"leaf"_s, u"New leaves"_s)};
+    m.events = {event(-20, Glyph::Co2, u"+0.5 b/s"_s, u"CO₂ raised"_s),
+                event(-13, Glyph::Observation, u"melt 2"_s, u"Melt, severity 2"_s, true),
+                event(-8, Glyph::Observation, u"melt 3"_s, u"Melt, severity 3"_s, true),
+                event(-5, Glyph::Trim, {}, u"Dead leaves cut"_s),
+                event(-1.6, Glyph::Observation, u"leaf"_s, u"New leaves"_s)};
     for (const double d : {-24.0, -17.0, -10.0, -3.0}) {
         m.events.push_back(change(d, d == -17.0 ? 0.5 : 0.25));
     }
     for (const double d : {4.0, 11.0, 18.0}) {
         m.events.push_back(change(d, 0.25, true));
     }
-    m.chips = {today(Glyph::Observation, u"Look at crowns"_s, u"look"_s), chip(5, Glyph::WaterChange, u"Change 25 %, blend 2:1"_s, u"25 %"_s), chip(14, Glyph::Test, u"KH"_s, u"KH"_s)};
+    m.chips = {today(Glyph::Observation, u"Look at crowns"_s, u"look"_s),
+               chip(5, Glyph::WaterChange, u"Change 25 %, blend 2:1"_s, u"25 %"_s),
+               chip(14, Glyph::Test, u"KH"_s, u"KH"_s)};
     m.alerts = {{Status::Act, day(-13), u"Melt, severity 3 of 4 at worst"_s}};
     finish(m);
     return m;
@@ -277,14 +354,20 @@ LaneModel heronSill()
     no3.targetHigh = 15;
     addFan(no3, 10, 0.45, {6, 13}, 0.35, 0.2);
     m.series = {no3};
-    m.events = {event(-24, Glyph::Trim, u"stems"_s, u"Stems trimmed"_s), event(-18, Glyph::In, u"12 shrimp"_s, u"12 shrimp in"_s), event(-13, Glyph::Cylinder, u"refill"_s, u"Cylinder filled"_s), event(-11, Glyph::In, u"6 fish"_s, u"6 fish in"_s),
-                event(-5, Glyph::Light, u"7 to 8 h"_s, u"Light 7 to 8 hours"_s), event(10, Glyph::Trim, {}, u"Trim planned"_s)};
+    m.events = {event(-24, Glyph::Trim, u"stems"_s, u"Stems trimmed"_s),
+                event(-18, Glyph::In, u"12 shrimp"_s, u"12 shrimp in"_s),
+                event(-13, Glyph::Cylinder, u"refill"_s, u"Cylinder filled"_s),
+                event(-11, Glyph::In, u"6 fish"_s, u"6 fish in"_s),
+                event(-5, Glyph::Light, u"7 to 8 h"_s, u"Light 7 to 8 hours"_s),
+                event(10, Glyph::Trim, {}, u"Trim planned"_s)};
     for (const double d : {-22.0, -15.0, -8.0, -1.0}) {
         m.events.push_back(change(d, 0.5));
     }
     m.events.push_back(change(6, 0.4, true));
     m.events.push_back(change(13, 0.4, true));
-    m.chips = {today(Glyph::Decide, u"Decide: ease cadence?"_s, u"ease?"_s), chip(7, Glyph::WaterChange, u"Change 40 %"_s, u"40 %"_s), chip(13, Glyph::WaterChange, u"Change 40 %"_s, u"40 %"_s)};
+    m.chips = {today(Glyph::Decide, u"Decide: ease cadence?"_s, u"ease?"_s),
+               chip(7, Glyph::WaterChange, u"Change 40 %"_s, u"40 %"_s),
+               chip(13, Glyph::WaterChange, u"Change 40 %"_s, u"40 %"_s)};
     finish(m);
     return m;
 }
@@ -297,14 +380,23 @@ LaneModel lowWeir()
     m.phaseLine = u"Settled, 31 shrimp"_s;
     m.statusLine = u"Top-up 2 days overdue"_s;
     m.present = {{u"cond"_s, u"EC"_s, u"312"_s}, {u"temp"_s, u"Temp"_s, u"22.4"_s}, {u"gh"_s, u"GH"_s, u"7"_s}};
-    LaneSeries cond = series(u"cond"_s, u"Conductivity"_s, u"µS/cm"_s, 0, {{-26, 268}, {-22, 270}, {-18, 262}, {-14, 268}, {-10, 275}, {-6, 290}, {-3, 300}, {-0.5, 312}});
+    LaneSeries cond =
+        series(u"cond"_s, u"Conductivity"_s, u"µS/cm"_s, 0,
+               {{-26, 268}, {-22, 270}, {-18, 262}, {-14, 268}, {-10, 275}, {-6, 290}, {-3, 300}, {-0.5, 312}});
     cond.targetLow = 240;
     cond.targetHigh = 290;
     addFan(cond, 314, 1.5, {0.3, 7, 14}, 0.12, 0.02);
     m.series = {cond};
-    m.events = {event(-24, Glyph::TopUp, u"0.4 L"_s, u"Topped up 0.4 L"_s), event(-17, Glyph::TopUp, u"0.4 L"_s, u"Topped up 0.4 L"_s), event(-12, Glyph::Observation, u"31 shrimp"_s, u"31 shrimp counted"_s), event(0.5, Glyph::TopUp, u"0.6 L"_s, u"Top-up planned"_s),
-                change(-20, 0.15), change(7, 0.15, true), change(14, 0.15, true)};
-    m.chips = {over(2, Glyph::TopUp, u"Top up 0.6 L RO"_s, u"0.6 L"_s, u"Due 23 Nov, 2 days over."_s), chip(7, Glyph::WaterChange, u"Change 15 %"_s, u"15 %"_s), chip(12, Glyph::Test, u"GH, conductivity"_s, u"GH"_s)};
+    m.events = {event(-24, Glyph::TopUp, u"0.4 L"_s, u"Topped up 0.4 L"_s),
+                event(-17, Glyph::TopUp, u"0.4 L"_s, u"Topped up 0.4 L"_s),
+                event(-12, Glyph::Observation, u"31 shrimp"_s, u"31 shrimp counted"_s),
+                event(0.5, Glyph::TopUp, u"0.6 L"_s, u"Top-up planned"_s),
+                change(-20, 0.15),
+                change(7, 0.15, true),
+                change(14, 0.15, true)};
+    m.chips = {over(2, Glyph::TopUp, u"Top up 0.6 L RO"_s, u"0.6 L"_s, u"Due 23 Nov, 2 days over."_s),
+               chip(7, Glyph::WaterChange, u"Change 15 %"_s, u"15 %"_s),
+               chip(12, Glyph::Test, u"GH, conductivity"_s, u"GH"_s)};
     m.alerts = {{Status::Watch, day(-6), u"Above range since 19 Nov"_s}};
     finish(m);
     return m;

@@ -16,6 +16,7 @@ namespace littoral::ui::demo {
 /// `count` lanes with `days` days of daily readings each, for size and speed.
 [[nodiscard]] std::vector<LanePtr> manyLanes(int count, int days);
 
-[[nodiscard]] facade::LaneChip chip(double dayFromNow, facade::Glyph glyph, const QString& title, const QString& shortText);
+[[nodiscard]] facade::LaneChip chip(double dayFromNow, facade::Glyph glyph, const QString& title,
+                                    const QString& shortText);
 
 } // namespace littoral::ui::demo

@@ -52,13 +52,15 @@ std::vector<LanePtr> LaneFeed::lanes(const std::vector<record::LayoutId>& layout
         }
         Made wanted{m_keeper.revision(), now.localDate(), m_forecasts.result(id), stateOf(id), nullptr};
         const auto found = m_made.find(id);
-        const bool same = found != m_made.end() && found->second.revision == wanted.revision && found->second.day == wanted.day
-                          && found->second.forecast == wanted.forecast && found->second.state == wanted.state;
+        const bool same = found != m_made.end() && found->second.revision == wanted.revision &&
+                          found->second.day == wanted.day && found->second.forecast == wanted.forecast &&
+                          found->second.state == wanted.state;
         if (same) {
             wanted.lane = found->second.lane;
         } else {
             const QDate until = wanted.day.addDays(kDaysAhead);
-            wanted.lane = std::make_shared<const facade::LaneModel>(facade::laneOf(m_keeper.row(), id, now, until, wanted.forecast.get(), wanted.state));
+            wanted.lane = std::make_shared<const facade::LaneModel>(
+                facade::laneOf(m_keeper.row(), id, now, until, wanted.forecast.get(), wanted.state));
             ++m_builds;
         }
         lanes.push_back(wanted.lane);

@@ -16,7 +16,11 @@ class LaneFeed final
 {
 public:
     /// Both outlive the feed.
-    LaneFeed(const facade::Keeper& keeper, const facade::Forecasts& forecasts) : m_keeper(keeper), m_forecasts(forecasts) {}
+    LaneFeed(const facade::Keeper& keeper, const facade::Forecasts& forecasts)
+        : m_keeper(keeper)
+        , m_forecasts(forecasts)
+    {
+    }
 
     /// One model for each layout that exists, in the order given.
     [[nodiscard]] std::vector<LanePtr> lanes(const std::vector<record::LayoutId>& layouts);

@@ -38,7 +38,9 @@ QString weeksText(const DateSpan& span)
     if (span.back >= 365) {
         return LanesBar::tr("1 year back, 4 weeks ahead");
     }
-    return LanesBar::tr("%1 weeks back, %2 ahead", "how much of the time axis is shown").arg(std::lround(span.back / 7)).arg(std::lround(span.ahead / 7));
+    return LanesBar::tr("%1 weeks back, %2 ahead", "how much of the time axis is shown")
+        .arg(std::lround(span.back / 7))
+        .arg(std::lround(span.ahead / 7));
 }
 
 } // namespace
@@ -102,14 +104,17 @@ void MarkLegend::paintEvent(QPaintEvent*)
     double x = width() - used - (left > 0 ? more : 0.0);
     for (std::size_t i = 0; i < count; ++i) {
         const Entry& entry = m_entries[i];
-        drawParameterMark(painter, m_theme, entry.parameter, {x + m_theme.px(4), height() / 2.0}, m_theme.px(kMarkSize), m_theme[Token::Panel]);
+        drawParameterMark(painter, m_theme, entry.parameter, {x + m_theme.px(4), height() / 2.0}, m_theme.px(kMarkSize),
+                          m_theme[Token::Panel]);
         painter.setPen(m_theme[Token::Ink]);
-        drawFigures(painter, QRectF(x + m_theme.px(13), 0, width(), height()), Qt::AlignVCenter | Qt::AlignLeft, entry.name);
+        drawFigures(painter, QRectF(x + m_theme.px(13), 0, width(), height()), Qt::AlignVCenter | Qt::AlignLeft,
+                    entry.name);
         x += widthOf(entry);
     }
     if (left > 0) {
         painter.setPen(m_theme[Token::Ink2]);
-        drawFigures(painter, QRectF(x, 0, more, height()), Qt::AlignVCenter | Qt::AlignLeft, tr("+%1", "further entries of the legend").arg(left));
+        drawFigures(painter, QRectF(x, 0, more, height()), Qt::AlignVCenter | Qt::AlignLeft,
+                    tr("+%1", "further entries of the legend").arg(left));
     }
 }
 
@@ -124,7 +129,8 @@ LanesBar::LanesBar(const Theme& theme, TimeAxis& axis, QWidget* parent)
     auto* controls = new QWidget;
     auto* flow = new FlowLayout(controls, 12);
     flow->setContentsMargins(0, 0, 0, 0);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_mode, m_spanLabel, m_span, m_forecast, m_targets, m_done, m_freeAmmonia, m_phases, m_filter}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_mode, m_spanLabel, m_span, m_forecast, m_targets, m_done,
+                                                           m_freeAmmonia, m_phases, m_filter}) {
         flow->addWidget(widget);
     }
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
@@ -170,7 +176,8 @@ void LanesBar::makeControls()
     m_legend = new MarkLegend(m_theme);
     m_now = new QPushButton(tr("Now"));
     m_now->setProperty("keyHint", QStringLiteral("N"));
-    connect(m_mode, &SegmentedControl::chosen, this, [this](int index) { m_axis.setMode(index == 0 ? AxisMode::Calendar : AxisMode::Age); });
+    connect(m_mode, &SegmentedControl::chosen, this,
+            [this](int index) { m_axis.setMode(index == 0 ? AxisMode::Calendar : AxisMode::Age); });
     connect(m_span, &QComboBox::activated, this, &LanesBar::applySpan);
     connect(m_now, &QPushButton::clicked, this, &LanesBar::nowWanted);
     connect(m_filter, &QLineEdit::textChanged, this, &LanesBar::filterChanged);
@@ -178,7 +185,8 @@ void LanesBar::makeControls()
 
 LaneOptions LanesBar::options() const
 {
-    return {m_forecast->isChecked(), m_targets->isChecked(), m_done->isChecked(), m_freeAmmonia->isChecked(), m_phases->isChecked()};
+    return {m_forecast->isChecked(), m_targets->isChecked(), m_done->isChecked(), m_freeAmmonia->isChecked(),
+            m_phases->isChecked()};
 }
 
 void LanesBar::setExtent(qint64 first, qint64 last, double oldestDays)
@@ -285,7 +293,8 @@ void LanesBar::applyTheme()
     layout()->setContentsMargins(m_theme.px(14), m_theme.px(6), m_theme.px(14), m_theme.px(6));
     layout()->setSpacing(m_theme.px(12));
     QFont small = m_theme.font(12.5);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_mode, m_span, m_spanLabel, m_forecast, m_targets, m_done, m_freeAmmonia, m_phases, m_filter, m_now}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_mode, m_span, m_spanLabel, m_forecast, m_targets, m_done,
+                                                           m_freeAmmonia, m_phases, m_filter, m_now}) {
         widget->setFont(small);
     }
     const auto segments = m_mode->findChildren<QPushButton*>();

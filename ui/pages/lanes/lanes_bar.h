@@ -16,7 +16,8 @@ namespace littoral::ui {
 
 class SegmentedControl;
 
-/// Names and marks of the parameters on show, right aligned; entries that do not fit are counted ("+2") and listed in the tip.
+/// Names and marks of the parameters on show, right aligned; entries that do not fit are counted ("+2") and listed in
+/// the tip.
 class MarkLegend final : public QWidget
 {
     Q_OBJECT

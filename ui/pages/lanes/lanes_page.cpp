@@ -86,7 +86,8 @@ void LanesPage::connectView()
     connect(m_view, &LaneView::readingOpenRequested, this, &LanesPage::readingOpenWanted);
     connect(m_view, &LaneView::laneOpenRequested, this, &LanesPage::layoutOpenWanted);
     connect(m_view, &LaneView::waterChangeRequested, this, &LanesPage::waterChangeWanted);
-    connect(m_view, &LaneView::openRequested, this, [this](const facade::LaneChip& chip) { emit workOpenWanted(chip.item); });
+    connect(m_view, &LaneView::openRequested, this,
+            [this](const facade::LaneChip& chip) { emit workOpenWanted(chip.item); });
 }
 
 void LanesPage::connectWork()
@@ -101,7 +102,8 @@ void LanesPage::connectWork()
     connect(m_view, &LaneView::skipRequested, m_why, &WhyStrip::askSkip);
     connect(m_view, &LaneView::moveRequested, this, [this](const facade::LaneChip& chip, const QDate& day) {
         if (!m_keeper.isReadOnly()) {
-            writeWork(m_keeper.moveTo(chip.item, day), tr("%1: moved by hand to %2.").arg(chip.title, weekdayText(day, m_keeper.clock().today())));
+            writeWork(m_keeper.moveTo(chip.item, day),
+                      tr("%1: moved by hand to %2.").arg(chip.title, weekdayText(day, m_keeper.clock().today())));
         }
     });
     connect(m_why, &WhyStrip::doneWanted, this, [this, markDone] {
@@ -122,7 +124,8 @@ void LanesPage::connectWork()
     });
     connect(m_why, &WhyStrip::openWanted, this, [this] { m_view->activate(); });
     connect(m_why, &WhyStrip::snoozed, this, [this](const facade::LaneChip& chip, const QDate& until) {
-        writeWork(m_keeper.snooze(chip.item, until), tr("%1: snoozed until %2.").arg(chip.title, weekdayText(until, m_keeper.clock().today())));
+        writeWork(m_keeper.snooze(chip.item, until),
+                  tr("%1: snoozed until %2.").arg(chip.title, weekdayText(until, m_keeper.clock().today())));
     });
     connect(m_why, &WhyStrip::skipped, this, [this](const facade::LaneChip& chip, const QString& reason) {
         writeWork(m_keeper.skip(chip.item, reason), tr("%1: skipped.").arg(chip.title));
@@ -169,7 +172,8 @@ void LanesPage::refresh()
 {
     std::vector<LanePtr> lanes = m_feed.lanes(m_shown.value_or(m_feed.runningLayouts()));
     if (!m_filter.isEmpty()) {
-        std::erase_if(lanes, [this](const LanePtr& lane) { return !lane->name.contains(m_filter, Qt::CaseInsensitive); });
+        std::erase_if(lanes,
+                      [this](const LanePtr& lane) { return !lane->name.contains(m_filter, Qt::CaseInsensitive); });
     }
     std::vector<TankShape> shapes;
     for (const record::Tank& tank : m_keeper.row().tanks) {
@@ -231,8 +235,10 @@ void LanesPage::updateWhy()
         return;
     }
     if (m_view->isMoving()) {
-        m_why->showSentence(facade::Status::Waiting, tr("Moving work to another day"),
-                            tr("Left and right go by a day, with Shift by a week. Enter moves it there, Esc leaves it where it is."), false);
+        m_why->showSentence(
+            facade::Status::Waiting, tr("Moving work to another day"),
+            tr("Left and right go by a day, with Shift by a week. Enter moves it there, Esc leaves it where it is."),
+            false);
         return;
     }
     if (const auto* chip = m_view->selectedChip()) {
@@ -241,7 +247,8 @@ void LanesPage::updateWhy()
     }
     const auto& item = m_view->cursor().item();
     if (!item) {
-        m_why->showSentence(lane->status, lane->name, lane->statusLine.isEmpty() ? tr("No work is due in this lane.") : lane->statusLine, true);
+        m_why->showSentence(lane->status, lane->name,
+                            lane->statusLine.isEmpty() ? tr("No work is due in this lane.") : lane->statusLine, true);
         return;
     }
     m_why->showSentence(lane->status, lane->name, item->sentence, true);

@@ -96,9 +96,15 @@ public:
         , m_item(std::move(item))
     {
     }
-    [[nodiscard]] QString text(QAccessible::Text kind) const override { return kind == QAccessible::Name ? itemSentence(model(), m_item) : QString(); }
+    [[nodiscard]] QString text(QAccessible::Text kind) const override
+    {
+        return kind == QAccessible::Name ? itemSentence(model(), m_item) : QString();
+    }
     [[nodiscard]] QRect rect() const override { return onScreen(m_view->itemViewRect(m_lane, m_item)); }
-    [[nodiscard]] QAccessible::Role role() const override { return m_item.row == LaneRow::Due ? QAccessible::Button : QAccessible::ListItem; }
+    [[nodiscard]] QAccessible::Role role() const override
+    {
+        return m_item.row == LaneRow::Due ? QAccessible::Button : QAccessible::ListItem;
+    }
     [[nodiscard]] QAccessible::State state() const override
     {
         QAccessible::State state;
@@ -167,7 +173,9 @@ public:
     }
     [[nodiscard]] QString text(QAccessible::Text kind) const override
     {
-        return kind == QAccessible::Name ? tr("%1, %2", "a row of a lane and the tank").arg(rowName(m_row), model().name) : QString();
+        return kind == QAccessible::Name
+                   ? tr("%1, %2", "a row of a lane and the tank").arg(rowName(m_row), model().name)
+                   : QString();
     }
     [[nodiscard]] QRect rect() const override
     {
@@ -200,7 +208,10 @@ class LaneNode final : public Branch
 {
 public:
     using Branch::Branch;
-    [[nodiscard]] QString text(QAccessible::Text kind) const override { return kind == QAccessible::Name ? laneSentence(model()) : QString(); }
+    [[nodiscard]] QString text(QAccessible::Text kind) const override
+    {
+        return kind == QAccessible::Name ? laneSentence(model()) : QString();
+    }
     [[nodiscard]] QRect rect() const override { return onScreen(m_view->laneRect(m_lane)); }
     [[nodiscard]] QAccessible::Role role() const override { return QAccessible::Grouping; }
     [[nodiscard]] QAccessible::State state() const override
@@ -358,9 +369,10 @@ QString itemSentence(const facade::LaneModel& lane, const LaneItem& item)
     const facade::LaneChip& chip = lane.chips[item.index];
     const QString day = QLocale().toString(chip.item.due, QStringLiteral("d MMMM"));
     if (chip.overdue) {
-        return chip.daysOver == 1 ? tr("%1, %2, overdue 1 day, due %3", "tank, work, day").arg(lane.name, chip.title, day)
-                                  : tr("%1, %2, overdue %3 days, due %4", "tank, work, number, day")
-                                        .arg(lane.name, chip.title, QString::number(chip.daysOver), day);
+        return chip.daysOver == 1
+                   ? tr("%1, %2, overdue 1 day, due %3", "tank, work, day").arg(lane.name, chip.title, day)
+                   : tr("%1, %2, overdue %3 days, due %4", "tank, work, number, day")
+                         .arg(lane.name, chip.title, QString::number(chip.daysOver), day);
     }
     return chip.today ? tr("%1, %2, due today", "tank, work").arg(lane.name, chip.title)
                       : tr("%1, %2, due %3", "tank, work, day").arg(lane.name, chip.title, day);

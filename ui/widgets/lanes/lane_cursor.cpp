@@ -28,7 +28,8 @@ bool sameThing(const LaneModel& before, const LaneItem& a, const LaneModel& afte
 
 std::size_t positionIn(const std::vector<LaneItem>& items, const LaneItem& item)
 {
-    return static_cast<std::size_t>(std::ranges::find_if(items, [&](const LaneItem& each) { return each.same(item); }) - items.begin());
+    return static_cast<std::size_t>(std::ranges::find_if(items, [&](const LaneItem& each) { return each.same(item); }) -
+                                    items.begin());
 }
 
 /// What a lane is entered at: its most pressing work, else the newest thing in the row.
@@ -47,7 +48,8 @@ std::optional<LaneItem> entryOf(const LaneModel& model, LaneRow row, const LaneO
 
 } // namespace
 
-void LaneCursor::adopt(const std::vector<LanePtr>& before, const std::vector<LanePtr>& after, const LaneOptions& options)
+void LaneCursor::adopt(const std::vector<LanePtr>& before, const std::vector<LanePtr>& after,
+                       const LaneOptions& options)
 {
     if (after.empty()) {
         m_lane = 0;
@@ -55,7 +57,8 @@ void LaneCursor::adopt(const std::vector<LanePtr>& before, const std::vector<Lan
         return;
     }
     const LanePtr old = m_lane < before.size() ? before[m_lane] : nullptr;
-    const auto found = std::ranges::find_if(after, [&](const LanePtr& lane) { return old != nullptr && lane->layout == old->layout; });
+    const auto found =
+        std::ranges::find_if(after, [&](const LanePtr& lane) { return old != nullptr && lane->layout == old->layout; });
     if (found == after.end()) {
         toLane(std::min(m_lane, after.size() - 1), after, options);
         return;
@@ -66,7 +69,8 @@ void LaneCursor::adopt(const std::vector<LanePtr>& before, const std::vector<Lan
         return;
     }
     const auto items = itemsOf(**found, m_row, options);
-    const auto same = std::ranges::find_if(items, [&](const LaneItem& each) { return sameThing(*old, *m_item, **found, each); });
+    const auto same =
+        std::ranges::find_if(items, [&](const LaneItem& each) { return sameThing(*old, *m_item, **found, each); });
     if (same != items.end()) {
         m_item = *same;
         return;

@@ -19,8 +19,8 @@ public:
     [[nodiscard]] LaneRow row() const { return m_row; }
     [[nodiscard]] const std::optional<LaneItem>& item() const { return m_item; }
 
-    /// Takes up a new set of lanes: stays on the same layout and the same work, entry or reading where it still exists; else
-    /// on its neighbour in the row.
+    /// Takes up a new set of lanes: stays on the same layout and the same work, entry or reading where it still exists;
+    /// else on its neighbour in the row.
     void adopt(const std::vector<LanePtr>& before, const std::vector<LanePtr>& after, const LaneOptions& options);
     void toLane(std::size_t lane, const std::vector<LanePtr>& lanes, const LaneOptions& options);
     void toItem(std::size_t lane, const LaneItem& item);

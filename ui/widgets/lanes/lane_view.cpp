@@ -59,7 +59,8 @@ void LaneView::setLanes(std::vector<LanePtr> lanes)
     m_cursor.adopt(before, m_lanes, m_options);
     m_hover.reset();
     m_press.reset();
-    if (m_move && (m_move->lane >= m_lanes.size() || m_move->lane >= before.size() || m_lanes[m_move->lane] != before[m_move->lane])) {
+    if (m_move && (m_move->lane >= m_lanes.size() || m_move->lane >= before.size() ||
+                   m_lanes[m_move->lane] != before[m_move->lane])) {
         m_move.reset();
     }
     relayout();
@@ -288,8 +289,9 @@ void LaneView::paintOverlays(QPainter& painter) const
     } else if (keyboard) {
         // The item is out of the range shown, or the lane has none: the header carries the ring.
         const double inset = 5.0;
-        m_painter.paintFocus(painter, QRectF(0, laneTop(m_cursor.lane()), frame().axis.left, laneRect(m_cursor.lane()).height())
-                                          .adjusted(inset, inset, -inset, -inset));
+        m_painter.paintFocus(painter,
+                             QRectF(0, laneTop(m_cursor.lane()), frame().axis.left, laneRect(m_cursor.lane()).height())
+                                 .adjusted(inset, inset, -inset, -inset));
     }
     paintMove(painter);
 }
@@ -308,7 +310,8 @@ void LaneView::paintMove(QPainter& painter) const
     const double width = chipWidth(m_metrics, text);
     const double x = laid.axis.x(startOfDay(m_move->day, m_axis.zone()), model.flooded);
     painter.setRenderHint(QPainter::Antialiasing);
-    QRectF ghost(std::clamp(x, laid.strip.left(), std::max(laid.strip.left(), laid.strip.right() - width)), top + laid.dueTops.back(), width, m_metrics.chipHeight);
+    QRectF ghost(std::clamp(x, laid.strip.left(), std::max(laid.strip.left(), laid.strip.right() - width)),
+                 top + laid.dueTops.back(), width, m_metrics.chipHeight);
     painter.setPen(QPen(m_theme[Token::Accent], 1.6, Qt::DashLine));
     painter.setBrush(m_theme[Token::Selection]);
     painter.drawRoundedRect(ghost, m_metrics.px(3), m_metrics.px(3));
@@ -387,7 +390,9 @@ void LaneView::glideTo(qint64 from, qint64 to)
     const qint64 startTo = m_axis.to();
     connect(m_glide, &QVariantAnimation::valueChanged, this, [=, this](const QVariant& value) {
         const double done = value.toDouble();
-        const auto between = [done](qint64 a, qint64 b) { return a + static_cast<qint64>(static_cast<double>(b - a) * done); };
+        const auto between = [done](qint64 a, qint64 b) {
+            return a + static_cast<qint64>(static_cast<double>(b - a) * done);
+        };
         m_axis.setRange(between(startFrom, from), done >= 1.0 ? to : between(startTo, to));
     });
     m_glide->start();

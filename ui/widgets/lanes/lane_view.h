@@ -13,8 +13,8 @@ class QVariantAnimation;
 
 namespace littoral::ui {
 
-/// The lanes of a row under one time header: one painted widget. What a lane looks like at rest is kept in a pixmap; only
-/// now-line, hover and focus are drawn with every frame. Keys: see keyPressEvent; every drag has one.
+/// The lanes of a row under one time header: one painted widget. What a lane looks like at rest is kept in a pixmap;
+/// only now-line, hover and focus are drawn with every frame. Keys: see keyPressEvent; every drag has one.
 class LaneView final : public QAbstractScrollArea
 {
     Q_OBJECT
@@ -111,8 +111,8 @@ private:
         bool inHeader = false;
     };
 
-    void relayout();         ///< heights and tops, after a change of models, size, look or mode
-    void invalidateBoxes();  ///< after a change of the range
+    void relayout();        ///< heights and tops, after a change of models, size, look or mode
+    void invalidateBoxes(); ///< after a change of the range
     void updateScrollBar();
     void themeChanged();
     [[nodiscard]] LaneFrame frame() const;

@@ -24,7 +24,9 @@ constexpr double kPanPerNotch = 0.08;
 void LaneView::keyPressEvent(QKeyEvent* event)
 {
     const auto mods = event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier);
-    const bool taken = m_move ? handleMoveKey(event) : mods == Qt::NoModifier && (handleStepKey(event->key()) || handleWorkKey(event->key()) || handleAxisKey(event));
+    const bool taken = m_move ? handleMoveKey(event)
+                              : mods == Qt::NoModifier && (handleStepKey(event->key()) || handleWorkKey(event->key()) ||
+                                                           handleAxisKey(event));
     if (!taken) {
         event->ignore();
     }
@@ -54,7 +56,8 @@ bool LaneView::handleStepKey(int key)
         break;
     case Qt::Key_PageUp:
     case Qt::Key_PageDown:
-        verticalScrollBar()->triggerAction(key == Qt::Key_PageUp ? QAbstractSlider::SliderPageStepSub : QAbstractSlider::SliderPageStepAdd);
+        verticalScrollBar()->triggerAction(key == Qt::Key_PageUp ? QAbstractSlider::SliderPageStepSub
+                                                                 : QAbstractSlider::SliderPageStepAdd);
         return true;
     default:
         return false;
@@ -105,7 +108,8 @@ bool LaneView::handleWorkKey(int key)
 bool LaneView::handleAxisKey(QKeyEvent* event)
 {
     const AxisView view = frame().axis;
-    const double nowShare = m_axis.mode() == AxisMode::Calendar ? (view.x(m_axis.now(), 0) - view.left) / view.width : 0.5;
+    const double nowShare =
+        m_axis.mode() == AxisMode::Calendar ? (view.x(m_axis.now(), 0) - view.left) / view.width : 0.5;
     const double share = nowShare >= 0.0 && nowShare <= 1.0 ? nowShare : 0.5;
     switch (event->key()) {
     case Qt::Key_N:
@@ -242,14 +246,17 @@ void LaneView::wheelEvent(QWheelEvent* event)
         event->accept();
         return;
     }
-    const bool sideways = (event->modifiers() & (Qt::ShiftModifier | Qt::AltModifier)) != 0 || std::abs(delta.x()) > std::abs(delta.y());
+    const bool sideways =
+        (event->modifiers() & (Qt::ShiftModifier | Qt::AltModifier)) != 0 || std::abs(delta.x()) > std::abs(delta.y());
     const bool scrolls = !sideways && (overHeader || verticalScrollBar()->maximum() > 0);
     if (scrolls) {
         QScrollBar* bar = verticalScrollBar();
         const double pixels = event->pixelDelta().isNull() ? notches * 3 * bar->singleStep() : event->pixelDelta().y();
         bar->setValue(bar->value() - static_cast<int>(std::lround(pixels)));
     } else {
-        const double pixels = event->pixelDelta().isNull() ? 0.0 : (event->pixelDelta().x() != 0 ? event->pixelDelta().x() : event->pixelDelta().y());
+        const double pixels = event->pixelDelta().isNull()
+                                  ? 0.0
+                                  : (event->pixelDelta().x() != 0 ? event->pixelDelta().x() : event->pixelDelta().y());
         m_axis.pan(pixels != 0.0 ? -pixels / view.width : -notches * kPanPerNotch);
     }
     event->accept();
@@ -271,7 +278,13 @@ void LaneView::mousePressEvent(QMouseEvent* event)
         event->ignore();
         return;
     }
-    m_press = Press{event->position(), laneAt(event->position().y()), {}, m_axis.from(), m_axis.to(), false, event->position().x() < frame().axis.left};
+    m_press = Press{event->position(),
+                    laneAt(event->position().y()),
+                    {},
+                    m_axis.from(),
+                    m_axis.to(),
+                    false,
+                    event->position().x() < frame().axis.left};
     if (const auto found = hit(event->position())) {
         m_press->item = found->second;
         m_cursor.toItem(found->first, found->second);
@@ -286,15 +299,18 @@ void LaneView::mouseMoveEvent(QMouseEvent* event)
 {
     if (!m_press) {
         const auto found = hit(event->position());
-        const bool changed = found.has_value() != m_hover.has_value() || (found && (found->first != m_hover->first || !found->second.same(m_hover->second)));
+        const bool changed = found.has_value() != m_hover.has_value() ||
+                             (found && (found->first != m_hover->first || !found->second.same(m_hover->second)));
         if (changed) {
             m_hover = found;
-            viewport()->setCursor(found && found->second.row == LaneRow::Due ? Qt::PointingHandCursor : Qt::ArrowCursor);
+            viewport()->setCursor(found && found->second.row == LaneRow::Due ? Qt::PointingHandCursor
+                                                                             : Qt::ArrowCursor);
             viewport()->update();
         }
         return;
     }
-    if (!m_press->dragging && (event->position() - m_press->at).manhattanLength() >= QApplication::startDragDistance()) {
+    if (!m_press->dragging &&
+        (event->position() - m_press->at).manhattanLength() >= QApplication::startDragDistance()) {
         m_press->dragging = !m_press->inHeader;
         if (m_press->dragging && m_press->item && m_press->item->row == LaneRow::Due) {
             startMove(true);
@@ -353,7 +369,8 @@ QString LaneView::tipAt(QPointF at) const
         for (const ChipBox& chip : box(found->first).chips) {
             if (std::ranges::find(chip.chips, found->second.index) != chip.chips.end()) {
                 for (const std::size_t each : chip.chips) {
-                    lines << (chip.chips.size() == 1 ? tr("%1. %2", "work and why it is due").arg(lane.chips[each].text, lane.chips[each].why)
+                    lines << (chip.chips.size() == 1 ? tr("%1. %2", "work and why it is due")
+                                                           .arg(lane.chips[each].text, lane.chips[each].why)
                                                      : lane.chips[each].text);
                 }
             }

@@ -44,7 +44,8 @@ WhyStrip::WhyStrip(Theme& theme, const record::Clock& clock, DayReader readDay, 
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(&m_theme, &Theme::changed, this, &WhyStrip::applyTheme);
     applyTheme();
-    showSentence(facade::Status::Unknown, tr("Nothing has the focus"), tr("The arrow keys go to a lane and along its work."), false);
+    showSentence(facade::Status::Unknown, tr("Nothing has the focus"),
+                 tr("The arrow keys go to a lane and along its work."), false);
 }
 
 QWidget* WhyStrip::makeShown()
@@ -149,7 +150,10 @@ void WhyStrip::askSkip(const facade::LaneChip& chip)
 QString WhyStrip::keptKey() const
 {
     const auto& item = m_asked->item;
-    return QStringLiteral("%1/%2/%3/%4").arg(static_cast<int>(m_kind)).arg(item.layout.value).arg(item.templateKey, item.cadenceDue.toString(Qt::ISODate));
+    return QStringLiteral("%1/%2/%3/%4")
+        .arg(static_cast<int>(m_kind))
+        .arg(item.layout.value)
+        .arg(item.templateKey, item.cadenceDue.toString(Qt::ISODate));
 }
 
 void WhyStrip::ask(Question question, const facade::LaneChip& chip)
@@ -253,7 +257,8 @@ void WhyStrip::applyTheme()
     QPalette hint = m_hint->palette();
     hint.setColor(QPalette::WindowText, m_theme[Token::Act]);
     m_hint->setPalette(hint);
-    m_label->setText(QStringLiteral("<span style=\"font-weight:600\">%1</span> %2").arg(m_title.toHtmlEscaped(), m_rest.toHtmlEscaped()));
+    m_label->setText(QStringLiteral("<span style=\"font-weight:600\">%1</span> %2")
+                         .arg(m_title.toHtmlEscaped(), m_rest.toHtmlEscaped()));
     m_label->setAccessibleName(text());
     const int side = m_theme.px(14);
     m_line->setContentsMargins(side + m_theme.px(24), m_theme.px(5), side, m_theme.px(5));
@@ -278,7 +283,8 @@ void WhyStrip::arrange()
     m_question->setWordWrap(m_askLine->direction() == QBoxLayout::TopToBottom);
     // The label wraps: give the strip the height its text takes at this width.
     const QLayout* line = m_stack->currentWidget()->layout();
-    const int needed = line->hasHeightForWidth() ? line->heightForWidth(std::max(1, width())) : line->sizeHint().height();
+    const int needed =
+        line->hasHeightForWidth() ? line->heightForWidth(std::max(1, width())) : line->sizeHint().height();
     setFixedHeight(std::max(needed, line->minimumSize().height()) + 2);
 }
 
@@ -299,7 +305,8 @@ void WhyStrip::paintEvent(QPaintEvent*)
     const double side = m_theme.px(14);
     const QRectF label(m_label->mapTo(this, QPoint(0, 0)), m_label->size());
     const double y = std::min(label.center().y() - side / 2, label.top() + m_theme.px(30));
-    drawStatus(painter, m_status, QRectF(side, y, side, side), m_theme.tokens().status(m_status), m_theme[Token::Panel]);
+    drawStatus(painter, m_status, QRectF(side, y, side, side), m_theme.tokens().status(m_status),
+               m_theme[Token::Panel]);
 }
 
 } // namespace littoral::ui

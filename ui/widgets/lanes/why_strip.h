@@ -18,8 +18,8 @@ class QStackedWidget;
 
 namespace littoral::ui {
 
-/// The foot strip of Lanes: what has the focus and why it is there, with the buttons for it. Snoozing and skipping are asked
-/// for in the strip itself; Enter takes, Esc steps back, and what was typed is there again the next time.
+/// The foot strip of Lanes: what has the focus and why it is there, with the buttons for it. Snoozing and skipping are
+/// asked for in the strip itself; Enter takes, Esc steps back, and what was typed is there again the next time.
 class WhyStrip final : public QWidget
 {
     Q_OBJECT
