@@ -30,8 +30,8 @@ constexpr std::array<Row, static_cast<std::size_t>(Token::Count)> kRows{{
     {Token::Ink, c(0x17211F), c(0xE8EEEC), c(0xFFFFFF)},
     {Token::Ink2, c(0x45524E), c(0xB6C3BF), c(0xFFFFFF)},
     {Token::Ink3, c(0x5E6B67), c(0x90A09B), c(0xE0E0E0)},
-    {Token::Rule, c(0xD6DDDA), c(0x2B393C), c(0x808080)},
-    {Token::Rule2, c(0x7C8A85), c(0x6B7C79), c(0xFFFFFF)},
+    {Token::Rule, c(0xD6DDDA), c(0x2B393C), c(0x6E6E6E)},
+    {Token::Rule2, c(0x7C8A85), c(0x70817E), c(0xFFFFFF)},
     {Token::Accent, c(0x0E5A63), c(0x74C7CC), c(0x5CF0FF)},
     {Token::OnAccent, c(0xFFFFFF), c(0x0B1416), c(0x000000)},
     {Token::Selection, c(0xE0EEEF), c(0x1D3438), c(0x003A40)},
@@ -48,7 +48,7 @@ constexpr std::array<Row, static_cast<std::size_t>(Token::Count)> kRows{{
     {Token::Water, c(0xCFE3E8), c(0x1F4049), c(0x123840)},
     {Token::WaterSurface, c(0x3B7F8C), c(0x74B4C0), c(0xA0F0FF)},
     {Token::Soil, c(0x8B8172), c(0x6E6557), c(0x908674)},
-    {Token::Glass, c(0x7C8A85), c(0x6B7C79), c(0xFFFFFF)},
+    {Token::Glass, c(0x7C8A85), c(0x70817E), c(0xFFFFFF)},
 }};
 
 struct Hue
