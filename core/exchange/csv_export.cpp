@@ -27,7 +27,7 @@ QString line(const QStringList& columns, QJsonObject fields, const QString& tank
     fields.insert(u"tank"_s, tank);
     fields.insert(u"layout"_s, layout);
     fields.insert(u"at"_s, instantText(at));
-    fields.insert(u"entered"_s, instantText(entered));
+    fields.insert(u"entered"_s, instantText(entered.isValid() ? entered : at));
     QStringList cells;
     for (const QString& column : columns) {
         cells << cellText(fields.value(column));

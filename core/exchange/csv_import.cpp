@@ -307,11 +307,11 @@ void CsvImport::takeEntry(FieldReader& fields, record::EntryKind kind, const std
     entry->layout = place->layout;
     entry->at = place->at;
     entry->enteredAt = entered.value_or(m_now);
-    if (entry->planned && !entry->plannedFor) {
+    if (entry->planned && !entry->plannedFor && !entered) {
         entry->plannedFor = entry->at;
         entry->plannedFraction = entry->fraction;
     }
-    if (entry->planned && m_known.contains(planKey(*entry, *entry->plannedFor))) {
+    if (entry->planned && m_known.contains(planKey(*entry, entry->plannedFor.value_or(entry->at)))) {
         ++m_skipped;
         return;
     }

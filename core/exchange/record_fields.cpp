@@ -165,16 +165,8 @@ void readAnimals(FieldReader& fields, Entry& entry)
     entry.load_mgN_per_L_d = fields.number(u"load_mgn_per_l_d"_s, 0.0, 100.0);
 }
 
-void readMediaTransfer(FieldReader& fields, Entry& entry, const NameBook& names, QStringList* strangers)
+void readOtherTank(FieldReader& fields, Entry& entry, const NameBook& names, QStringList* strangers)
 {
-    entry.subject = fields.requiredText(u"subject"_s).toLower();
-    if (!entry.subject.isEmpty() && entry.subject != u"media"_s && entry.subject != u"squeezings"_s) {
-        fields.complain(u"subject"_s, words("A media transfer moves \"media\" or \"squeezings\"."));
-    }
-    entry.fraction = fields.share(u"fraction"_s);
-    if (!entry.fraction && !fields.has(u"fraction"_s)) {
-        fields.need(u"fraction"_s);
-    }
     const QString other = fields.text(u"other_tank"_s);
     if (other.isEmpty()) {
         return;
@@ -186,6 +178,19 @@ void readMediaTransfer(FieldReader& fields, Entry& entry, const NameBook& names,
     } else {
         fields.complain(u"other_tank"_s, names.noTank(other));
     }
+}
+
+void readMediaTransfer(FieldReader& fields, Entry& entry, const NameBook& names, QStringList* strangers)
+{
+    entry.subject = fields.requiredText(u"subject"_s).toLower();
+    if (!entry.subject.isEmpty() && !QStringList{u"media"_s, u"squeezings"_s, u"given"_s}.contains(entry.subject)) {
+        fields.complain(u"subject"_s, words("A media transfer moves \"media\" or \"squeezings\", or is \"given\"."));
+    }
+    entry.fraction = fields.share(u"fraction"_s);
+    if (!entry.fraction && !fields.has(u"fraction"_s)) {
+        fields.need(u"fraction"_s);
+    }
+    readOtherTank(fields, entry, names, strangers);
 }
 
 void readLight(FieldReader& fields, Entry& entry)
@@ -221,8 +226,8 @@ void readKind(FieldReader& fields, Entry& entry, const NameBook& names, std::opt
     case EntryKind::TopUp:
         entry.amount = fields.number(u"litres"_s, 0.0, 1e6);
         entry.unit = u"L"_s;
-        if (!entry.amount && !fields.failed()) {
-            fields.need(u"litres"_s);
+        if (const QString unit = fields.text(u"unit"_s); !unit.isEmpty() && plainUnit(unit) != u"l"_s) {
+            fields.complain(u"unit"_s, words("A top-up is given in litres."));
         }
         break;
     case EntryKind::Dose:
@@ -271,6 +276,54 @@ void readSource(FieldReader& fields, Entry& entry, const NameBook& names)
         entry.source = *id;
     } else {
         fields.complain(u"source"_s, names.noSource(source));
+    }
+}
+
+struct NumberFields
+{
+    QString amount;
+    QString second;
+};
+
+/// What the two numbers of an entry are called, by its kind.
+NumberFields numberFields(EntryKind kind)
+{
+    switch (kind) {
+    case EntryKind::LightChange:
+        return {u"hours"_s, u"par"_s};
+    case EntryKind::Co2Change:
+        return {u"target_mg_per_l"_s, u"hours"_s};
+    case EntryKind::TopUp:
+        return {u"litres"_s, u"hours"_s};
+    default:
+        return {u"amount"_s, u"hours"_s};
+    }
+}
+
+/// An entry as a store kept it: every field entryFields() writes, for any kind, and none of them needed, so that what
+/// was exported comes back as it was. Only an ammonia dose's unit is still brought to nitrogen.
+void readKept(FieldReader& fields, Entry& entry, const NameBook& names, QStringList* strangers)
+{
+    constexpr double kAny = 1e9;
+    const NumberFields numbers = numberFields(entry.kind);
+    entry.subject = fields.text(u"subject"_s);
+    entry.fraction = fields.share(u"fraction"_s);
+    entry.amount = fields.number(numbers.amount, -kAny, kAny);
+    entry.second = fields.number(numbers.second, -kAny, kAny);
+    entry.unit = fields.text(u"unit"_s);
+    entry.proteinShare = fields.share(u"protein"_s);
+    entry.count = fields.whole(u"count"_s, 0, 1000000);
+    entry.load_mgN_per_L_d = fields.number(u"load_mgn_per_l_d"_s, -kAny, kAny);
+    entry.severity = fields.whole(u"severity"_s, 0, 4);
+    entry.coverage = fields.share(u"coverage"_s);
+    entry.where = fields.text(u"where"_s);
+    readSource(fields, entry, names);
+    readOtherTank(fields, entry, names, strangers);
+    const record::Parameter* ammonia = record::findParameter(u"tan"_s);
+    const record::Unit* unit = ammonia->unit(unitCode(*ammonia, entry.unit));
+    if (entry.kind == EntryKind::Dose && entry.subject == u"ammonia"_s && entry.amount && unit != nullptr) {
+        entry.amount = unit->toCanonical(*entry.amount);
+        entry.unit = ammonia->canonical().code;
     }
 }
 
@@ -350,10 +403,14 @@ std::optional<Entry> readEntry(FieldReader& fields, EntryKind kind, const NameBo
     entry.plannedFor = fields.instant(u"planned_for"_s);
     entry.plannedFraction = fields.share(u"planned_fraction"_s);
     entry.note = fields.text(u"note"_s);
-    if (kind == EntryKind::WaterChange || kind == EntryKind::TopUp) {
-        readSource(fields, entry, names);
+    if (fields.has(u"entered"_s)) {
+        readKept(fields, entry, names, strangers);
+    } else {
+        if (kind == EntryKind::WaterChange || kind == EntryKind::TopUp) {
+            readSource(fields, entry, names);
+        }
+        readKind(fields, entry, names, net_L, strangers);
     }
-    readKind(fields, entry, names, net_L, strangers);
     fields.refuseOthers(record::entryKindCode(kind));
     return fields.failed() ? std::nullopt : std::optional(entry);
 }
@@ -382,12 +439,10 @@ QJsonObject entryFields(const Entry& entry, const NameBook& names)
     put(object, u"planned_fraction"_s, entry.plannedFraction);
     put(object, u"subject"_s, entry.subject);
     put(object, u"fraction"_s, entry.fraction);
-    const bool light = entry.kind == EntryKind::LightChange;
-    const bool co2 = entry.kind == EntryKind::Co2Change;
-    const bool topUp = entry.kind == EntryKind::TopUp;
-    put(object, light ? u"hours"_s : co2 ? u"target_mg_per_l"_s : topUp ? u"litres"_s : u"amount"_s, entry.amount);
-    put(object, light ? u"par"_s : u"hours"_s, entry.second);
-    put(object, u"unit"_s, topUp ? QString() : entry.unit);
+    const NumberFields numbers = numberFields(entry.kind);
+    put(object, numbers.amount, entry.amount);
+    put(object, numbers.second, entry.second);
+    put(object, u"unit"_s, entry.unit);
     put(object, u"protein"_s, entry.proteinShare);
     put(object, u"count"_s, entry.count);
     put(object, u"load_mgn_per_l_d"_s, entry.load_mgN_per_L_d);

@@ -16,9 +16,10 @@ namespace littoral::exchange {
 /// one; it is never guessed. Tank, layout and instant are the caller's. Complaints go to `fields`.
 [[nodiscard]] std::optional<record::Reading> readReading(FieldReader& fields, const NameBook& names);
 
-/// Reads what an entry of that kind has, and refuses the rest. `net_L`: water in the tank, to turn litres changed into
-/// a fraction; nothing when it is not known. An unknown `other_tank` is a complaint unless `strangers` is given, which
-/// collects such names instead (a tank file may come from another row).
+/// Reads what an entry of that kind has, and refuses the rest. One with `entered` was written by an export and is taken
+/// as it was kept, whatever it lacks. `net_L`: water in the tank, to turn litres changed into a fraction; nothing when
+/// it is not known. An unknown `other_tank` is a complaint unless `strangers` is given, which collects such names
+/// instead (a tank file may come from another row).
 [[nodiscard]] std::optional<record::Entry> readEntry(FieldReader& fields, record::EntryKind kind, const NameBook& names,
                                                      std::optional<double> net_L, QStringList* strangers = nullptr);
 

@@ -31,6 +31,7 @@ public:
         }
         T copy = *record;
         copy.id.value = -static_cast<qint64>(m_out.size()) - 1;
+        makeNameOwn(copy);
         m_ids.insert(record->id.value, copy.id.value);
         const Id id = copy.id;
         m_out.push_back(std::move(copy));
@@ -38,6 +39,22 @@ public:
     }
 
 private:
+    static QString group(const record::TestKit& kit) { return kit.parameter; }
+    static QString group(const record::SourceWater&) { return {}; }
+
+    /// Records refer to each other by name in a file, so two lots of one kit need two names.
+    void makeNameOwn(T& record) const
+    {
+        const QString name = record.name.isEmpty() ? QStringLiteral("unnamed") : record.name;
+        const auto taken = [&](const T& other) {
+            return group(other) == group(record) && other.name.compare(record.name, Qt::CaseInsensitive) == 0;
+        };
+        record.name = name;
+        for (int n = 2; std::ranges::any_of(m_out, taken); ++n) {
+            record.name = QStringLiteral("%1 (%2)").arg(name, QString::number(n));
+        }
+    }
+
     std::vector<T>& m_out;
     QHash<qint64, qint64> m_ids;
 };
@@ -111,7 +128,7 @@ bool TankDocument::operator==(const TankDocument& other) const
         return a.layout == b.layout && a.readings == b.readings && a.entries == b.entries && a.tasks == b.tasks;
     };
     return tank == other.tank && std::ranges::equal(layouts, other.layouts, same) && sources == other.sources &&
-           kits == other.kits && targets == other.targets;
+           kits == other.kits && targets == other.targets && otherTanks == other.otherTanks;
 }
 
 TankDocument tankDocument(const record::Row& row, record::TankId id)

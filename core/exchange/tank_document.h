@@ -6,6 +6,7 @@
 #include "core/record/row.h"
 
 #include <QByteArray>
+#include <QHash>
 #include <QString>
 #include <optional>
 #include <vector>
@@ -23,6 +24,9 @@ struct TankDocument
     std::vector<record::SourceWater> sources;
     std::vector<record::TestKit> kits;
     std::vector<record::Target> targets;
+    /// By entry: the name of another tank that media came from or went to, where the row it was read for has none of
+    /// that name (yet: it may come with the next file).
+    QHash<qint64, QString> otherTanks;
     QStringList remarks; ///< what was taken for granted, in words
 
     bool operator==(const TankDocument&) const;

@@ -87,6 +87,7 @@ void TankJsonReader::readTank(ObjectReader& top)
 {
     record::Tank& tank = m_document.tank;
     tank.id.value = -1;
+    m_exported = top.flag(u"exported"_s).value_or(false);
     tank.name = top.text(u"name"_s);
     if (tank.name.isEmpty()) {
         top.need(u"name"_s);
@@ -252,7 +253,7 @@ void TankJsonReader::readLayout(ObjectReader& object)
     readSetup(object, layout);
     readWater(object, layout);
     const std::optional<record::NetVolume> net = record::netVolume(m_document.tank, layout);
-    if (!net) {
+    if (!net && !m_exported) {
         object.complain(u"net_litres"_s,
                         words("Give the litres of water in it, or length_cm, depth_cm and height_cm."));
     }
@@ -430,16 +431,15 @@ void TankJsonReader::takeEntry(ObjectReader& item, record::LayoutRecord& layout,
     if (!entry || !at) {
         return;
     }
-    for (const QString& name : std::as_const(strangers)) {
-        m_document.remarks
-            << words("There is no tank \"%1\" here; the media that came from it are kept without it.").arg(name);
-    }
     entry->id.value = --m_lastEntry;
+    if (!strangers.isEmpty()) {
+        m_document.otherTanks.insert(entry->id.value, strangers.front());
+    }
     entry->tank = m_document.tank.id;
     entry->layout = layout.layout.id;
     entry->at = *at;
     entry->enteredAt = entered.value_or(m_now);
-    if (entry->planned && !entry->plannedFor) {
+    if (entry->planned && !entry->plannedFor && !entered) {
         entry->plannedFor = entry->at;
         entry->plannedFraction = entry->fraction;
     }

@@ -38,6 +38,7 @@ private:
     TankDocument m_document;
     qint64 m_lastReading = 0;
     qint64 m_lastEntry = 0;
+    bool m_exported = false; ///< written by an export: what the store holds comes back, also without litres
 };
 
 } // namespace littoral::exchange

@@ -148,7 +148,8 @@ void putSetup(QJsonObject& object, const record::Layout& layout)
     put(object, u"layout_note"_s, layout.note);
 }
 
-void putLayout(QJsonObject& object, const record::LayoutRecord& record, const NameBook& names)
+void putLayout(QJsonObject& object, const record::LayoutRecord& record, const NameBook& names,
+               const QHash<qint64, QString>& otherTanks)
 {
     putSetup(object, record.layout);
     put(object, u"source"_s, names.nameOf(record.layout.source));
@@ -163,7 +164,8 @@ void putLayout(QJsonObject& object, const record::LayoutRecord& record, const Na
     for (const record::Entry& entry : record.entries) {
         QJsonObject item = entryFields(entry, names);
         item.insert(u"at"_s, instantText(entry.at));
-        put(item, u"entered"_s, instantText(entry.enteredAt));
+        put(item, u"entered"_s, instantText(entry.enteredAt.isValid() ? entry.enteredAt : entry.at));
+        put(item, u"other_tank"_s, otherTanks.value(entry.id.value));
         entries.append(item);
     }
     QJsonArray tasks;
@@ -201,7 +203,10 @@ QByteArray tankJson(const TankDocument& document, const NameBook& row)
         names.add(kit);
     }
     const record::Tank& tank = document.tank;
-    QJsonObject top{{u"format"_s, u"littoral-tank"_s}, {u"version"_s, kTankFormatVersion}, {u"name"_s, tank.name}};
+    QJsonObject top{{u"format"_s, u"littoral-tank"_s},
+                    {u"version"_s, kTankFormatVersion},
+                    {u"exported"_s, true},
+                    {u"name"_s, tank.name}};
     putPositive(top, u"length_cm"_s, tank.length_cm);
     putPositive(top, u"depth_cm"_s, tank.depth_cm);
     putPositive(top, u"height_cm"_s, tank.height_cm);
@@ -211,11 +216,11 @@ QByteArray tankJson(const TankDocument& document, const NameBook& row)
     putList(top, u"kits"_s, document.kits, kitObject);
     putList(top, u"targets"_s, document.targets, targetObject);
     if (document.layouts.size() == 1) {
-        putLayout(top, document.layouts.front(), names);
+        putLayout(top, document.layouts.front(), names, document.otherTanks);
     } else {
         putList(top, u"layouts"_s, document.layouts, [&](const record::LayoutRecord& layout) {
             QJsonObject object;
-            putLayout(object, layout, names);
+            putLayout(object, layout, names, document.otherTanks);
             return object;
         });
     }

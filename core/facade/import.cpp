@@ -78,6 +78,7 @@ public:
     ImportSummary finish()
     {
         finishCsv();
+        finishTanks();
         m_summary.problems = m_problems;
         return m_summary;
     }
@@ -102,6 +103,24 @@ private:
         m_summary.remarks += m_csv->remarks();
         m_problems += m_csv->problems().sentences();
         m_csv.reset();
+    }
+
+    /// Entries that name a tank of a later file, and after them the tasks, which an entry may have closed.
+    void finishTanks()
+    {
+        for (Waiting& waiting : m_waiting) {
+            if (const record::Tank* other = m_row.tankNamed(waiting.otherTank)) {
+                waiting.entry.otherTank = other->id;
+            } else {
+                m_summary.remarks << words(
+                                         "There is no tank \"%1\" here; the media transfer with it is kept without it.")
+                                         .arg(waiting.otherTank);
+            }
+            m_edit.put(waiting.entry);
+        }
+        for (const record::Task& task : m_tasks) {
+            m_edit.put(task);
+        }
     }
 
     void addTank(const QByteArray& bytes, const QString& fileName)
@@ -136,7 +155,7 @@ private:
         const QHash<qint64, qint64> kits =
             putShared(document.kits, m_row.kits, tank.name, [](const auto& kit) { return kit.parameter; });
         for (record::LayoutRecord& layout : document.layouts) {
-            putLayout(layout, tank.id, sources, kits);
+            putLayout(layout, tank.id, sources, kits, document.otherTanks);
         }
         for (record::Target& target : document.targets) {
             target.id = {};
@@ -177,7 +196,7 @@ private:
     }
 
     void putLayout(record::LayoutRecord& record, record::TankId tank, const QHash<qint64, qint64>& sources,
-                   const QHash<qint64, qint64>& kits)
+                   const QHash<qint64, qint64>& kits, const QHash<qint64, QString>& otherTanks)
     {
         const auto settle = [](auto& id, const QHash<qint64, qint64>& ids) {
             id.value = ids.value(id.value, id.value);
@@ -199,7 +218,12 @@ private:
             entry.tank = tank;
             entry.layout = record.layout.id;
             settle(entry.source, sources);
-            entry.id = m_edit.put(entry);
+            if (const QString other = otherTanks.value(documentId); other.isEmpty()) {
+                entry.id = m_edit.put(entry);
+            } else {
+                entry.id.value = store::Edit::nextId();
+                m_waiting.push_back({entry, other});
+            }
             entryIds.insert(documentId, entry.id.value);
         }
         for (record::Task& task : record.tasks) {
@@ -207,7 +231,7 @@ private:
             task.tank = tank;
             task.layout = record.layout.id;
             settle(task.closedBy, entryIds);
-            task.id = m_edit.put(task);
+            m_tasks.push_back(task);
         }
         m_summary.readings += static_cast<int>(record.readings.size());
         m_summary.entries += static_cast<int>(record.entries.size());
@@ -220,6 +244,13 @@ private:
     std::optional<exchange::CsvImport> m_csv;
     ImportSummary m_summary;
     QStringList m_problems;
+    struct Waiting
+    {
+        record::Entry entry;
+        QString otherTank;
+    };
+    std::vector<Waiting> m_waiting;
+    std::vector<record::Task> m_tasks;
 };
 
 } // namespace

@@ -178,6 +178,20 @@ TEST_F(Ctl, sampleMakesARowThatIsSound)
     expect(0, {u"sample"_s, store});
     EXPECT_TRUE(expect(0, {u"verify"_s, store}).contains("sound"));
     EXPECT_GE(cells(expect(0, {u"tank"_s, u"list"_s, store, u"--csv"_s})).size(), 5u);
+    // All of it comes back from its export, media moved between tanks included, whichever tank's file comes first.
+    const QString again = path(u"again.littoral"_s);
+    expect(0, {u"export"_s, store, path(u"out"_s)});
+    expect(0, {u"init"_s, again});
+    QStringList import{u"import"_s, again};
+    QStringList byName;
+    const auto listed = cells(expect(0, {u"tank"_s, u"list"_s, store, u"--csv"_s}));
+    for (std::size_t i = 1; i < listed.size(); ++i) {
+        byName << path(u"out/tanks/%1.json"_s.arg(QString(listed[i][0]).replace(u' ', u'-')));
+    }
+    expect(0, import + byName);
+    expect(0, {u"export"_s, again, path(u"out2"_s)});
+    EXPECT_EQ(read(u"out/entries.csv"_s), read(u"out2/entries.csv"_s));
+    EXPECT_EQ(read(u"out/readings.csv"_s), read(u"out2/readings.csv"_s));
     const auto due = cells(expect(0, {u"due"_s, store, u"--csv"_s}));
     EXPECT_GE(due.size(), 2u);
 }

@@ -269,6 +269,26 @@ TEST(CsvImport, readsBackWhatTheExportWrites)
     EXPECT_EQ(full.layouts.at(record::LayoutId{10}).entries.size(), 17u);
 }
 
+TEST(CsvImport, takesBackWhatAStoreKeptWithoutItsNumbers)
+{
+    const record::Row row = test::smallRow();
+    const QByteArray head = "tank,at,kind,subject,unit,amount,fraction,entered\n";
+    const QByteArray kept = head + "Fen Corner,2026-11-10,water-change,,,,,2026-11-10\n"
+                                   "Fen Corner,2026-11-10,light-change,,,,,2026-11-10\n"
+                                   "Fen Corner,2026-11-10,feeding,,pinch,1,,2026-11-10\n"
+                                   "Fen Corner,2026-11-10,dose,ammonia,mg/L NH3,2,,2026-11-10\n";
+    const CsvImport import = imported(row, kept);
+    EXPECT_TRUE(import.problems().isEmpty()) << import.problems().sentences().join(u'\n').toStdString();
+    ASSERT_EQ(import.entries().size(), 4u);
+    EXPECT_EQ(import.entries()[2].unit, u"pinch"_s);
+    // As NH3 2 mg/L is 1.645 mg/L N (IUPAC standard atomic weights, 2021 abridged).
+    EXPECT_NEAR(*import.entries()[3].amount, 1.645, 0.001);
+    // The same typed by hand is asked for what is missing.
+    QByteArray typed = kept;
+    typed.replace(",2026-11-10\n", ",\n");
+    EXPECT_EQ(imported(row, typed).problems().count(), 3);
+}
+
 TEST(CsvImport, survivesTornFiles)
 {
     const record::Row row = test::smallRow();
