@@ -40,8 +40,8 @@ TEST_P(LaneShots, DrawsSomethingEverywhere)
     LaneView view(theme, axis);
     view.setLanes(shot.lanes == 0 ? demo::sixLanes() : demo::manyLanes(shot.lanes, 730));
     view.resize(shot.size);
-    view.selectTank(record::TankId{3});
     view.show();
+    view.selectTank(record::TankId{3});
     view.setFocus();
     const QImage picture = view.grab().toImage();
     ASSERT_EQ(picture.size(), shot.size);

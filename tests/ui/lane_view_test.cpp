@@ -325,7 +325,7 @@ void visit(QAccessibleInterface* node, int depth, const std::function<void(QAcce
     }
 }
 
-TEST_F(LaneViewTest, DISABLED_TheAccessibleTreeNamesLanesRowsAndItems)
+TEST_F(LaneViewTest, TheAccessibleTreeNamesLanesRowsAndItems)
 {
     QAccessible::setActive(true);
     QAccessibleInterface* root = QAccessible::queryAccessibleInterface(&view);

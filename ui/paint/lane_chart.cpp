@@ -5,7 +5,6 @@
 #include "ui/theme/figures.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -82,9 +81,7 @@ void LaneChart::paint(QPainter& painter, bool selected) const
             paintTarget(painter, series);
         }
     }
-    if (m_box.kind != LaneKind::Overview) {
-        paintTicks(painter);
-    }
+    paintGrid(painter);
     for (const SeriesBox& series : m_box.series) {
         if (m_options.forecast) {
             paintFan(painter, series);
@@ -94,6 +91,7 @@ void LaneChart::paint(QPainter& painter, bool selected) const
     for (const SeriesBox& series : m_box.series) {
         paintReadings(painter, series, selected);
     }
+    paintTicks(painter);
     paintNote(painter);
     painter.restore();
 }
@@ -236,40 +234,28 @@ void LaneChart::paintReadings(QPainter& painter, const SeriesBox& box, bool sele
     }
 }
 
+void LaneChart::paintGrid(QPainter& painter) const
+{
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    painter.setPen(QPen(m_theme[Token::Rule], 1));
+    const double left = std::max(m_box.strip.left(), m_box.floodedX);
+    for (const TickLabel& tick : m_box.ticks) {
+        if (tick.scale == 0) {
+            painter.drawLine(QPointF(left, tick.level), QPointF(m_box.strip.right(), tick.level));
+        }
+    }
+}
+
 void LaneChart::paintTicks(QPainter& painter) const
 {
-    double left = std::max(m_box.strip.left(), m_box.floodedX) + m_metrics.px(5);
     painter.setFont(m_metrics.tick);
     painter.setRenderHint(QPainter::Antialiasing, false);
-    for (std::size_t s = 0; s < m_box.scales.size(); ++s) {
-        const ValueScale& scale = m_box.scales[s];
-        const auto owner = std::ranges::find(m_box.series, s, &SeriesBox::scale);
-        if (owner == m_box.series.end() || left > m_box.strip.right() - m_metrics.px(40)) {
-            return;
-        }
-        double widest = 0.0;
-        for (std::size_t i = 0; i < scale.ticks.size(); ++i) {
-            const double level = std::round(scale.y(scale.ticks[i], m_box.chart.top(), m_box.chart.bottom()));
-            if (s == 0) {
-                painter.setPen(QPen(m_theme[Token::Rule], 1));
-                painter.drawLine(QPointF(std::max(m_box.strip.left(), m_box.floodedX), level),
-                                 QPointF(m_box.strip.right(), level));
-            }
-            const bool top = i + 1 == scale.ticks.size();
-            const QString number = QLocale().toString(scale.ticks[i], 'f', scale.decimals);
-            const QString text = top ? QCoreApplication::translate("LaneChart", "%1 %2", "tick value and unit")
-                                           .arg(number, owner->series->unitLabel)
-                                     : number;
-            const double width = std::ceil(figuresWidth(m_metrics.tick, text));
-            QRectF label(left, level - m_metrics.tickLine / 2, width, m_metrics.tickLine);
-            label.moveTop(std::clamp(label.top(), m_box.chart.top() - m_metrics.px(6),
-                                     m_box.chart.bottom() - m_metrics.tickLine + m_metrics.px(5)));
-            painter.fillRect(label.adjusted(-2, 1, 2, -1), faded(ground(label.center().x()), 0.86));
-            painter.setPen(m_theme[Token::Ink3]);
-            drawFigures(painter, label, Qt::AlignVCenter | Qt::AlignLeft, text);
-            widest = std::max(widest, width);
-        }
-        left += widest + m_metrics.px(10);
+    for (const TickLabel& tick : m_box.ticks) {
+        const bool before = tick.rect.right() < m_box.floodedX;
+        const QColor back = before ? m_theme[Token::Sunk] : ground(tick.rect.center().x());
+        painter.fillRect(tick.rect.adjusted(-2, 1, 2, -1), faded(back, before ? 1.0 : 0.9));
+        painter.setPen(m_theme[Token::Ink3]);
+        drawFigures(painter, tick.rect, Qt::AlignVCenter | Qt::AlignLeft, tick.text);
     }
 }
 

@@ -35,6 +35,7 @@ private:
     void paintFan(QPainter& painter, const SeriesBox& series) const;
     void paintFitted(QPainter& painter, const SeriesBox& series) const;
     void paintReadings(QPainter& painter, const SeriesBox& series, bool selected) const;
+    void paintGrid(QPainter& painter) const;
     void paintTicks(QPainter& painter) const;
     void paintNote(QPainter& painter) const;
 

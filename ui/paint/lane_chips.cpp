@@ -16,6 +16,12 @@ using facade::LaneChip;
 
 constexpr std::size_t kOverdueShown = 3;
 
+QString timesText(std::size_t count)
+{
+    return QCoreApplication::translate("LaneChips", "×%1", "several chips of one kind of work folded into one")
+        .arg(count);
+}
+
 QString countText(std::size_t count)
 {
     return QCoreApplication::translate("LaneChips", "%1 due", "several chips folded into one").arg(count);
@@ -42,6 +48,7 @@ struct Cluster
     std::vector<std::size_t> chips;
     double anchor = 0.0;
     bool today = false;
+    bool merged = false; ///< of more than one day: only a number is honest
     ChipForm form = ChipForm::Full;
 };
 
@@ -77,13 +84,13 @@ public:
     }
 
     /// Clusters left to right; each keeps to its day as far as the next one lets it.
-    void layForwards(std::vector<Cluster> clusters, double cursor, std::vector<ChipBox>& out) const
+    void layForwards(std::vector<Cluster> clusters, double cursor, double edge, std::vector<ChipBox>& out) const
     {
         for (std::size_t i = 0; i < clusters.size();) {
             const double x = std::max(clusters[i].anchor, cursor);
             const bool last = i + 1 == clusters.size();
-            const double limit = last ? 1e9 : clusters[i + 1].anchor + allowedShift() - m_metrics.gap;
-            if (fit(clusters[i], x, limit)) {
+            const double limit = last ? edge : clusters[i + 1].anchor + allowedShift() - m_metrics.gap;
+            if (fit(clusters[i], x, limit) || last) {
                 cursor = place(clusters[i], x, out);
                 ++i;
                 continue;
@@ -93,6 +100,7 @@ public:
             next.chips.insert(next.chips.begin(), clusters[i].chips.begin(), clusters[i].chips.end());
             next.anchor = clusters[i].anchor;
             next.today = next.today || clusters[i].today;
+            next.merged = true;
             ++i;
         }
     }
@@ -112,6 +120,7 @@ private:
         box.form = form;
         box.chips = {chip};
         box.text = textOf(chip, form);
+        box.withGlyph = true;
         box.overdue = m_chips[chip].overdue;
         box.today = m_chips[chip].today;
         box.rect = QRectF(0, m_top, chipWidth(m_metrics, box.text), m_metrics.chipHeight);
@@ -155,10 +164,24 @@ private:
         return true;
     }
 
+    /// The number, with its glyph when all of the cluster is one kind of work.
+    ChipBox counted(const Cluster& cluster) const
+    {
+        const std::size_t count = cluster.chips.size();
+        const auto glyph = m_chips[cluster.chips.front()].glyph;
+        const bool alike = std::ranges::all_of(cluster.chips, [&](std::size_t c) { return m_chips[c].glyph == glyph; });
+        ChipBox box = folded(cluster.chips, ChipForm::Count, alike ? timesText(count) : countText(count));
+        box.withGlyph = alike;
+        if (alike) {
+            box.rect.setWidth(chipWidth(m_metrics, box.text));
+        }
+        return box;
+    }
+
     double widthOf(const Cluster& cluster, ChipForm form) const
     {
         if (form == ChipForm::Count) {
-            return textOnlyWidth(m_metrics, countText(cluster.chips.size()));
+            return counted(cluster).rect.width();
         }
         double width = -m_metrics.gap;
         for (const std::size_t chip : cluster.chips) {
@@ -167,14 +190,16 @@ private:
         return width;
     }
 
+    /// The fullest form that ends before `limit`; false leaves the narrowest one.
     bool fit(Cluster& cluster, double x, double limit) const
     {
         for (const ChipForm form : {ChipForm::Full, ChipForm::Short, ChipForm::Count}) {
-            if (form == ChipForm::Count && cluster.chips.size() < 2) {
+            const bool offered = form == ChipForm::Count ? cluster.chips.size() > 1 : !cluster.merged;
+            if (!offered) {
                 continue;
             }
+            cluster.form = form;
             if (x + widthOf(cluster, form) <= limit) {
-                cluster.form = form;
                 return true;
             }
         }
@@ -184,7 +209,7 @@ private:
     double place(const Cluster& cluster, double x, std::vector<ChipBox>& out) const
     {
         if (cluster.form == ChipForm::Count) {
-            ChipBox box = folded(cluster.chips, ChipForm::Count, countText(cluster.chips.size()));
+            ChipBox box = counted(cluster);
             box.rect.moveLeft(x);
             box.anchor = cluster.anchor;
             box.today = cluster.today;
@@ -238,7 +263,7 @@ std::vector<Cluster> clustersOf(const std::vector<LaneChip>& chips, const std::v
         if (joins) {
             clusters.back().chips.push_back(i);
         } else {
-            clusters.push_back({{i}, std::round(x), atNow, ChipForm::Full});
+            clusters.push_back({{i}, std::round(x), atNow, false, ChipForm::Full});
         }
         day = chip.at;
     }
@@ -272,7 +297,7 @@ std::vector<ChipBox> layOutChips(const std::vector<LaneChip>& chips, const AxisV
         std::ranges::copy_if(all, std::back_inserter(mine),
                              [&](std::size_t i) { return !two || onFirstRow(chips[i]) == (row == 0); });
         Row(chips, metrics, room.rowTops[row])
-            .layForwards(clustersOf(chips, mine, axis, flooded, nowX), nowX + 4.0, boxes);
+            .layForwards(clustersOf(chips, mine, axis, flooded, nowX), nowX + 4.0, room.right, boxes);
     }
     std::erase_if(boxes,
                   [&](const ChipBox& box) { return box.rect.right() < room.left || box.rect.left() > room.right; });

@@ -24,7 +24,8 @@ struct ChipBox
     ChipForm form = ChipForm::Full;
     std::vector<std::size_t> chips;
     QString text;
-    double anchor = 0.0; ///< px of the due day, where a shifted chip's tick points
+    bool withGlyph = false; ///< the glyph of its first chip stands before the text
+    double anchor = 0.0;    ///< px of the due day, where a shifted chip's tick points
     bool overdue = false;
     bool today = false;
 };

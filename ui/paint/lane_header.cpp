@@ -13,16 +13,16 @@ namespace {
 class HeaderWriter final
 {
 public:
-    HeaderWriter(const LaneMetrics& metrics, double width, QSizeF outline)
+    HeaderWriter(const LaneMetrics& metrics, double width, QSizeF outline, double margin)
         : m(metrics)
         , m_left(std::round(metrics.px(14)))
         , m_width(width)
-        , m_y(std::round(metrics.px(6)))
+        , m_y(std::round(margin))
+        , m_foot(margin)
         , m_outline(outline)
     {
         if (outline.width() > 0) {
-            m_box.outline = QRectF(width - outline.width() - m.px(14), m_y, outline.width() + 4,
-                                   std::max(outline.height() + 2, m.nameLine + m.bodyLine));
+            m_box.outline = QRectF(width - outline.width() - m.px(14), m_y, outline.width() + 4, outline.height() + 2);
         }
     }
 
@@ -77,7 +77,7 @@ public:
 
     HeaderBox finish()
     {
-        m_box.height = std::ceil(std::max(m_y, m_box.outline.bottom()) + m.px(5));
+        m_box.height = std::ceil(std::max(m_y, m_box.outline.bottom()) + m_foot);
         return m_box;
     }
 
@@ -92,13 +92,14 @@ private:
     double m_left;
     double m_width;
     double m_y;
+    double m_foot;
     QSizeF m_outline;
     HeaderBox m_box;
 };
 
 HeaderBox overviewHeader(const facade::LaneModel& model, const LaneMetrics& m, double width, QSizeF outline)
 {
-    HeaderWriter writer(m, width, outline);
+    HeaderWriter writer(m, width, outline, m.px(3));
     writer.line(HeaderRole::Name, model.name, m.strong, m.bodyLine);
     writer.line(HeaderRole::Status, model.statusWord.isEmpty() ? model.statusLine : model.statusWord, m.smallStrong,
                 m.bodyLine, true);
@@ -113,7 +114,7 @@ HeaderBox layOutHeader(const facade::LaneModel& model, LaneKind kind, const Lane
     if (kind == LaneKind::Overview) {
         return overviewHeader(model, m, width, outline);
     }
-    HeaderWriter writer(m, width, outline);
+    HeaderWriter writer(m, width, outline, m.px(6));
     writer.line(HeaderRole::Name, model.name, m.name, m.nameLine);
     writer.line(HeaderRole::Size, model.litresAndAge, m.body, m.bodyLine);
     writer.skip(m.px(kind == LaneKind::Tall ? 9 : 3));

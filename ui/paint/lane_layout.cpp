@@ -4,7 +4,6 @@
 #include "ui/paint/lane_rows.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <limits>
 
@@ -101,27 +100,51 @@ void widen(double& low, double& high, const LaneSeries& series, const AxisView& 
     }
 }
 
-void addScales(LaneBox& box, const LaneModel& model, const LaneMetrics& m, const LaneOptions& options)
+/// "mg/L" of "mg/L NO₂": series of one unit share a scale, whatever they are counted as.
+QString plainUnit(const QString& label)
 {
-    std::vector<QString> units;
-    std::vector<std::pair<double, double>> ranges;
+    return label.section(QLatin1Char(' '), 0, 0);
+}
+
+struct ScaleRange
+{
+    QString key;
+    QString unit; ///< as on the top label
+    double low = std::numeric_limits<double>::infinity();
+    double high = -std::numeric_limits<double>::infinity();
+};
+
+std::vector<ScaleRange> rangesOf(LaneBox& box, const LaneModel& model, const LaneOptions& options)
+{
+    std::vector<ScaleRange> ranges;
     for (const LaneSeries* series : shownSeries(model, options)) {
         // Free ammonia is a few thousandths of what it is drawn beside: on the same scale it would be a flat line.
         const bool alone = model.freeAmmonia && series == &*model.freeAmmonia;
-        const QString shared = alone ? series->parameter : series->unitLabel;
-        const auto found = std::ranges::find(units, shared);
-        const auto index = static_cast<std::size_t>(found - units.begin());
-        if (found == units.end()) {
-            units.push_back(shared);
-            ranges.emplace_back(std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity());
+        const QString key = alone ? series->parameter : plainUnit(series->unitLabel);
+        const auto found = std::ranges::find(ranges, key, &ScaleRange::key);
+        const auto index = static_cast<std::size_t>(found - ranges.begin());
+        if (found == ranges.end()) {
+            ranges.push_back({key, series->unitLabel});
+        } else if (ranges[index].unit != series->unitLabel) {
+            ranges[index].unit = plainUnit(series->unitLabel);
         }
-        widen(ranges[index].first, ranges[index].second, *series, box.axis, model.flooded, options);
+        widen(ranges[index].low, ranges[index].high, *series, box.axis, model.flooded, options);
         box.series.push_back({series, index});
     }
+    return ranges;
+}
+
+void addScales(LaneBox& box, const LaneModel& model, const LaneMetrics& m, const LaneOptions& options)
+{
+    const std::vector<ScaleRange> ranges = rangesOf(box, model, options);
     const int most = std::max(2, static_cast<int>(box.chart.height() / (m.tickLine * 1.35)) + 1);
-    for (auto [low, high] : ranges) {
-        box.scales.push_back(low > high ? niceScale(0.0, 1.0, 2) : niceScale(low, high, std::min(most, 5)));
+    std::vector<QString> units;
+    for (const ScaleRange& range : ranges) {
+        box.scales.push_back(range.low > range.high ? niceScale(0.0, 1.0, 2)
+                                                    : niceScale(range.low, range.high, std::min(most, 5)));
+        units.push_back(range.unit);
     }
+    lanerows::addTicks(box, units, m);
 }
 
 } // namespace
@@ -193,6 +216,7 @@ LaneBox layOutLane(const LaneModel& model, LaneKind kind, const LaneMetrics& m, 
         box.endedX = std::round(box.axis.x(*model.ended, model.flooded));
     }
     addScales(box, model, m, frame.options);
+    lanerows::addNowFlag(box, model, phaseRow, m);
     lanerows::addPhases(box, model, phaseRow, m, frame.options);
     lanerows::addNotices(box, model, alertRow, m, frame.options);
     lanerows::addEvents(box, model, m);

@@ -58,8 +58,18 @@ struct GateBox
 struct PhaseBox
 {
     QRectF rect;
+    QRectF label; ///< the part of it that no flag covers
     QString text; ///< as much as fits; may be empty
     std::size_t phase = 0;
+};
+
+/// A value beside the chart; the grid line stands at `level`.
+struct TickLabel
+{
+    QRectF rect;
+    QString text;
+    double level = 0.0;
+    std::size_t scale = 0;
 };
 
 struct SeriesBox
@@ -82,9 +92,12 @@ struct LaneBox
     std::vector<double> dueTops;
     AxisView axis;
     double nowX = 0.0, floodedX = 0.0;
+    QRectF nowFlag; ///< in age mode, while now is in the range shown
+    QString nowText;
     std::optional<double> endedX;
     std::vector<ValueScale> scales;
     std::vector<SeriesBox> series;
+    std::vector<TickLabel> ticks;
     std::vector<EventBox> events;
     std::vector<ChangeBar> changes;
     std::vector<AlertBox> alerts;

@@ -6,7 +6,6 @@
 #include "ui/paint/marks.h"
 #include "ui/theme/figures.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -160,10 +159,15 @@ void LanePainter::paintBeforeFlooding(QPainter& painter, const LaneModel& model,
     const double top = std::round(m_metrics.px(5)) + (box.phases.empty() ? 0.0 : m_metrics.phaseRow);
     const auto note = [&](const QString& text, const QFont& font, double y, Token ink) {
         const double width = figuresWidth(font, text);
-        if (text.isEmpty() || width + m_metrics.px(16) > before.width() || y + m_metrics.smallLine > box.height) {
+        QRectF label(before.right() - width - m_metrics.px(9), y, width, m_metrics.smallLine);
+        for (const TickLabel& tick : box.ticks) {
+            if (tick.rect.right() < box.floodedX && tick.rect.intersects(label.adjusted(-4, 0, 4, 0))) {
+                label.moveRight(tick.rect.left() - m_metrics.px(8));
+            }
+        }
+        if (text.isEmpty() || label.left() < before.left() + m_metrics.px(6) || label.bottom() > box.height) {
             return;
         }
-        const QRectF label(before.right() - width - m_metrics.px(9), y, width, m_metrics.smallLine);
         painter.fillRect(label.adjusted(-4, 0, 3, 1), m_theme[Token::Sunk]);
         painter.setFont(font);
         painter.setPen(m_theme[ink]);
@@ -189,7 +193,7 @@ void LanePainter::paintPhases(QPainter& painter, const LaneModel& model, const L
             painter.fillRect(phase.rect, m_theme[Token::Rule]);
         }
         painter.setPen(m_theme[ahead ? Token::Ink2 : Token::Ink]);
-        drawFigures(painter, phase.rect, kCentre, phase.text);
+        drawFigures(painter, phase.label, kCentre, phase.text);
     }
 }
 
@@ -277,9 +281,16 @@ void LanePainter::paintChip(QPainter& painter, const LaneModel& model, const Chi
     const QColor ink = chip.overdue ? m_theme[Token::OnOverdue] : m_theme[waiting ? Token::Accent : Token::Ink];
     painter.setRenderHint(QPainter::Antialiasing);
     if (!chip.overdue && chip.rect.left() - chip.anchor > 3.0) {
-        // Moved aside: a thin tick keeps the day it belongs to.
+        // Moved aside: a thin line along the top of the row keeps the day it belongs to.
+        const double top = chip.rect.top();
+        const QPointF lead[] = {{chip.anchor, top + 3},
+                                {chip.anchor, top - 1},
+                                {chip.rect.left() + 4, top - 1},
+                                {chip.rect.left() + 4, top + 1}};
+        painter.setRenderHint(QPainter::Antialiasing, false);
         painter.setPen(QPen(m_theme[Token::Rule2], 1));
-        painter.drawLine(QPointF(chip.anchor, chip.rect.top()), QPointF(chip.rect.left() + 2, chip.rect.top() + 6));
+        painter.drawPolyline(lead, 4);
+        painter.setRenderHint(QPainter::Antialiasing);
     }
     const double width = waiting ? 1.6 : 1.0;
     painter.setPen(QPen(edge, width));
@@ -288,7 +299,7 @@ void LanePainter::paintChip(QPainter& painter, const LaneModel& model, const Chi
     painter.drawRoundedRect(chip.rect.adjusted(width / 2, width / 2 + 0.5, -width / 2, -width / 2 - 0.5), radius,
                             radius);
     QRectF text = chip.rect;
-    if (chip.form == ChipForm::Full || chip.form == ChipForm::Short) {
+    if (chip.withGlyph) {
         const facade::LaneChip& item = model.chips[chip.chips.front()];
         const QRectF glyph(chip.rect.left() + m_metrics.px(6), chip.rect.center().y() - m_metrics.glyph / 2,
                            m_metrics.glyph, m_metrics.glyph);
@@ -311,20 +322,13 @@ void LanePainter::paintNow(QPainter& painter, const LaneModel& model, const Lane
     }
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.fillRect(QRectF(box.nowX - 1, 0, 2, box.height), m_theme[Token::Ink]);
-    if (box.axis.mode != AxisMode::Age) {
+    if (box.nowFlag.isEmpty()) {
         return;
     }
-    const QString text =
-        QCoreApplication::translate("LanePainter", "day %1").arg((box.axis.now - model.flooded) / kDayMs);
-    const double width = std::ceil(figuresWidth(m_metrics.smallStrong, text) + m_metrics.px(12));
-    QRectF flag(box.nowX - 1, m_metrics.px(2), width, m_metrics.phaseRow - 1);
-    if (flag.right() > box.strip.right()) {
-        flag.moveRight(box.nowX + 1);
-    }
-    painter.fillRect(flag, m_theme[Token::Ink]);
+    painter.fillRect(box.nowFlag, m_theme[Token::Ink]);
     painter.setFont(m_metrics.smallStrong);
     painter.setPen(m_theme[Token::Panel]);
-    drawFigures(painter, flag, kCentre, text);
+    drawFigures(painter, box.nowFlag, kCentre, box.nowText);
 }
 
 void LanePainter::paintFocus(QPainter& painter, const QRectF& item) const

@@ -4,6 +4,7 @@
 #include "ui/theme/figures.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
@@ -60,7 +61,8 @@ void addChangeBars(LaneBox& box, const LaneModel& model, const LaneMetrics& m, T
     for (ChangeBar& bar : box.changes) {
         const QString digits = model.events[bar.event].word;
         const QRectF label(bar.bar.right() + 2, floor - m.tickLine + 1, figuresWidth(m.tick, digits), m.tickLine);
-        if (!digits.isEmpty() && taken.isFree(label.adjusted(1, 0, 2, 0))) {
+        const bool underNow = label.left() < box.nowX + 2 && label.right() > box.nowX - 2;
+        if (!digits.isEmpty() && !underNow && taken.isFree(label.adjusted(1, 0, 2, 0))) {
             bar.digits = label;
             taken.add(label);
         }
@@ -104,6 +106,67 @@ void addLabels(LaneBox& box, const LaneModel& model, const LaneMetrics& m, Taken
 
 } // namespace
 
+namespace {
+
+QString tickText(const ValueScale& scale, std::size_t index, const QString& unit)
+{
+    const QString number = QLocale().toString(scale.ticks[index], 'f', scale.decimals);
+    const bool top = index + 1 == scale.ticks.size();
+    return top ? QCoreApplication::translate("LaneChart", "%1 %2", "tick value and unit").arg(number, unit) : number;
+}
+
+double tickColumnWidth(const ValueScale& scale, const QString& unit, const LaneMetrics& m)
+{
+    double widest = 0.0;
+    for (std::size_t i = 0; i < scale.ticks.size(); ++i) {
+        widest = std::max(widest, figuresWidth(m.tick, tickText(scale, i, unit)));
+    }
+    return std::ceil(widest);
+}
+
+/// Labels of one scale in the column from `left`, ranged right when they stand before the flooding line.
+void addTickColumn(LaneBox& box, std::size_t index, const QString& unit, double left, double width, bool rangedRight,
+                   const LaneMetrics& m)
+{
+    const ValueScale& scale = box.scales[index];
+    const double highest = box.chart.top() - m.px(6);
+    const double lowest = std::max(highest, box.chart.bottom() - m.tickLine + m.px(5));
+    for (std::size_t i = 0; i < scale.ticks.size(); ++i) {
+        TickLabel label;
+        label.text = tickText(scale, i, unit);
+        label.level = std::round(scale.y(scale.ticks[i], box.chart.top(), box.chart.bottom()));
+        label.scale = index;
+        const double own = std::ceil(figuresWidth(m.tick, label.text));
+        const double y = std::clamp(label.level - m.tickLine / 2, highest, lowest);
+        label.rect = QRectF(rangedRight ? left + width - own : left, y, own, m.tickLine);
+        box.ticks.push_back(label);
+    }
+}
+
+} // namespace
+
+void addTicks(LaneBox& box, const std::vector<QString>& units, const LaneMetrics& m)
+{
+    if (box.kind == LaneKind::Overview) {
+        return;
+    }
+    // Beside the flooding line where there is hatched room before it, so that no label lies on a reading; else at the
+    // left edge.
+    double right = box.floodedX - m.px(6);
+    double left = std::max(box.strip.left(), box.floodedX) + m.px(5);
+    for (std::size_t i = 0; i < box.scales.size(); ++i) {
+        const double width = tickColumnWidth(box.scales[i], units[i], m);
+        const bool before = box.floodedX <= box.strip.right() && right - width > box.strip.left() + m.px(4);
+        if (before) {
+            addTickColumn(box, i, units[i], right - width, width, true, m);
+            right -= width + m.px(8);
+        } else if (left + width < box.strip.right()) {
+            addTickColumn(box, i, units[i], left, width, false, m);
+            left += width + m.px(10);
+        }
+    }
+}
+
 void addEvents(LaneBox& box, const LaneModel& model, const LaneMetrics& m)
 {
     if (box.kind == LaneKind::Overview) {
@@ -126,6 +189,20 @@ void addEvents(LaneBox& box, const LaneModel& model, const LaneMetrics& m)
     addLabels(box, model, m, taken);
 }
 
+void addNowFlag(LaneBox& box, const LaneModel& model, const QRectF& row, const LaneMetrics& m)
+{
+    const bool inView = box.nowX >= box.strip.left() && box.nowX <= box.strip.right();
+    if (box.axis.mode != AxisMode::Age || model.earlier || !inView || row.height() <= 0.0) {
+        return;
+    }
+    box.nowText = QCoreApplication::translate("LanePainter", "day %1").arg(box.axis.ageInDays(model.flooded));
+    const double width = std::ceil(figuresWidth(m.smallStrong, box.nowText) + m.px(12));
+    box.nowFlag = QRectF(box.nowX - 1, row.top(), width, row.height() - 1);
+    if (box.nowFlag.right() > box.strip.right()) {
+        box.nowFlag.moveRight(box.nowX + 1);
+    }
+}
+
 void addPhases(LaneBox& box, const LaneModel& model, const QRectF& row, const LaneMetrics& m,
                const LaneOptions& options)
 {
@@ -139,9 +216,14 @@ void addPhases(LaneBox& box, const LaneModel& model, const QRectF& row, const La
         if (to - from < 2.0) {
             continue;
         }
-        PhaseBox out{QRectF(from, row.top(), to - from - 2, row.height() - 1), {}, i};
-        const double room = out.rect.width() - m.px(8);
-        const QString fitted = elidedFigures(m.small, phase.text, room);
+        PhaseBox out{QRectF(from, row.top(), to - from - 2, row.height() - 1), {}, {}, i};
+        out.label = out.rect;
+        if (out.rect.intersects(box.nowFlag)) {
+            const double before = box.nowFlag.left() - out.rect.left();
+            const double after = out.rect.right() - box.nowFlag.right();
+            before > after ? out.label.setRight(box.nowFlag.left()) : out.label.setLeft(box.nowFlag.right());
+        }
+        const QString fitted = elidedFigures(m.small, phase.text, out.label.width() - m.px(8));
         // A beginning of less than four letters says nothing.
         if (fitted.size() > 4 || fitted == phase.text) {
             out.text = fitted;

@@ -3,9 +3,12 @@
 
 #include "ui/paint/lane_layout.h"
 
-/// The rows of a lane, one function each; called by layOutLane in this order.
+/// The rows of a lane, one function each; called by layOutLane in this order, addTicks with the scales.
 namespace littoral::ui::lanerows {
 
+/// Tick labels of each scale; `units` are what their top labels carry.
+void addTicks(LaneBox& box, const std::vector<QString>& units, const LaneMetrics& metrics);
+void addNowFlag(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics);
 void addPhases(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics,
                const LaneOptions& options);
 void addNotices(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics,

@@ -13,6 +13,12 @@ constexpr qint64 kLongest = 40 * 366 * kDayMs;
 
 } // namespace
 
+qint64 AxisView::ageInDays(qint64 flooded) const
+{
+    const auto day = [this](qint64 at) { return QDateTime::fromMSecsSinceEpoch(at, zone).date(); };
+    return day(flooded).daysTo(day(now));
+}
+
 TimeAxis::TimeAxis(QObject* parent)
     : QObject(parent)
     , m_now(QDateTime::currentMSecsSinceEpoch())
@@ -22,7 +28,7 @@ TimeAxis::TimeAxis(QObject* parent)
 
 AxisView TimeAxis::view(double left, double width) const
 {
-    return {m_mode, from(), to(), m_now, left, std::max(1.0, width)};
+    return {m_mode, from(), to(), m_now, left, std::max(1.0, width), m_zone};
 }
 
 AxisTicks TimeAxis::ticks(double width, double labelPx) const

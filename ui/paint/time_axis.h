@@ -19,6 +19,7 @@ struct AxisView
     qint64 now = 0;    ///< UTC ms
     double left = 0.0; ///< px of `from`
     double width = 1.0;
+    QTimeZone zone = QTimeZone::utc(); ///< whose calendar days are meant
 
     [[nodiscard]] double x(qint64 at, qint64 flooded) const
     {
@@ -36,6 +37,8 @@ struct AxisView
         return width * static_cast<double>(kDayMs) / static_cast<double>(to - from);
     }
     [[nodiscard]] double right() const { return left + width; }
+    /// Age in calendar days, as a keeper counts: the day after flooding is day 1, whatever the hour.
+    [[nodiscard]] qint64 ageInDays(qint64 flooded) const;
 
     bool operator==(const AxisView&) const = default;
 };
@@ -87,7 +90,7 @@ private:
 
     AxisMode m_mode = AxisMode::Calendar;
     Range m_dates;
-    Range m_ages{-kDayMs, 63 * kDayMs};
+    Range m_ages{-kDayMs / 4, 63 * kDayMs + kDayMs / 4};
     qint64 m_now = 0;
     QTimeZone m_zone = QTimeZone::systemTimeZone();
 };

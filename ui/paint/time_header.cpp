@@ -32,7 +32,7 @@ QString nowText(qint64 now, const QTimeZone& zone)
 
 double TimeHeader::height() const
 {
-    return std::ceil(m_metrics.bodyLine * 2 + m_metrics.px(8));
+    return std::ceil(m_metrics.bodyLine * 2 + m_metrics.px(12));
 }
 
 double TimeHeader::labelRoom() const
@@ -53,7 +53,7 @@ void TimeHeader::paint(QPainter& painter, const TimeAxis& axis, const AxisView& 
 {
     const double whole = height();
     const double upperTop = m_metrics.px(4);
-    const double lowerTop = whole - m_metrics.bodyLine - 1;
+    const double lowerTop = whole - m_metrics.bodyLine - m_metrics.px(5);
     painter.save();
     painter.fillRect(QRectF(0, 0, width, whole), m_theme[Token::Sunk]);
     painter.setFont(m_metrics.small);
@@ -93,11 +93,14 @@ void TimeHeader::paint(QPainter& painter, const TimeAxis& axis, const AxisView& 
         const double x = age ? from + (std::min(to, from + 7 * view.pxPerDay()) - from - text) / 2
                              : std::max(from, view.left + 1) + m_metrics.px(6);
         const QRectF label(x, upperTop, text, m_metrics.bodyLine);
+        if (label.intersects(flag)) {
+            continue;
+        }
         if (!age && from > view.left) {
             painter.setPen(QPen(m_theme[Token::Ink2], 1));
             painter.drawLine(QPointF(from, upperTop + 1), QPointF(from, lowerTop));
         }
-        if ((age || label.right() < to - m_metrics.px(4)) && !label.intersects(flag)) {
+        if (age || label.right() < to - m_metrics.px(4)) {
             painter.setPen(m_theme[Token::Ink]);
             drawFigures(painter, label, kLeft, ticks.upper[i].label);
         }
@@ -118,7 +121,7 @@ QRectF TimeHeader::paintNowFlag(QPainter& painter, const TimeAxis& axis, const A
         return {};
     }
     QRectF flag(x - width / 2, m_metrics.px(2), width, height);
-    flag.moveLeft(std::clamp(flag.left(), view.left + 2, view.right() - width - 2));
+    flag.moveLeft(std::clamp(flag.left(), view.left + 2, std::max(view.left + 2, view.right() - width - 2)));
     painter.fillRect(QRectF(x - 1, flag.bottom(), 2, this->height() - flag.bottom()), m_theme[Token::Ink]);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);

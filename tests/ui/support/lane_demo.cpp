@@ -175,7 +175,7 @@ LaneModel slateFord()
     tan.marks.front().censoring = record::Censoring::Above;
     no2.marks[2].censoring = record::Censoring::Below;
     addFan(tan, 0.1, -0.01, {}, 0, 1.0);
-    addFan(no2, 3.4, 0.4, {1, 3, 5, 7, 9}, 0.5, 1.6);
+    addFan(no2, 3.4, 0.4, {1, 3, 5, 7, 9}, 0.5, 0.5);
     m.series = {tan, no2};
     m.events = {event(-12, Glyph::Dose, u"starter"_s, u"Starter bacteria"_s),
                 event(-8, Glyph::Light, u"6 h"_s, u"Light 6 hours"_s)};

@@ -36,7 +36,7 @@ constexpr std::array kAgeSpans{AgeSpan{28}, AgeSpan{63}, AgeSpan{120}, AgeSpan{3
 QString weeksText(const DateSpan& span)
 {
     if (span.back >= 365) {
-        return LanesBar::tr("1 year back, 4 weeks ahead");
+        return LanesBar::tr("1 year back, 4 weeks");
     }
     return LanesBar::tr("%1 weeks back, %2 ahead", "how much of the time axis is shown")
         .arg(std::lround(span.back / 7))
@@ -99,6 +99,9 @@ void MarkLegend::paintEvent(QPaintEvent*)
         }
         used = next;
         ++count;
+    }
+    if (count == 0) {
+        return; // a bare number says nothing; the lane headers name the marks as well
     }
     const std::size_t left = m_entries.size() - count;
     double x = width() - used - (left > 0 ? more : 0.0);

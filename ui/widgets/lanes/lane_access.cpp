@@ -98,7 +98,7 @@ public:
     }
     [[nodiscard]] QString text(QAccessible::Text kind) const override
     {
-        return kind == QAccessible::Name ? itemSentence(model(), m_item) : QString();
+        return kind == QAccessible::Name && isValid() ? itemSentence(model(), m_item) : QString();
     }
     [[nodiscard]] QRect rect() const override { return onScreen(m_view->itemViewRect(m_lane, m_item)); }
     [[nodiscard]] QAccessible::Role role() const override
@@ -210,7 +210,7 @@ public:
     using Branch::Branch;
     [[nodiscard]] QString text(QAccessible::Text kind) const override
     {
-        return kind == QAccessible::Name ? laneSentence(model()) : QString();
+        return kind == QAccessible::Name && isValid() ? laneSentence(model()) : QString();
     }
     [[nodiscard]] QRect rect() const override { return onScreen(m_view->laneRect(m_lane)); }
     [[nodiscard]] QAccessible::Role role() const override { return QAccessible::Grouping; }
@@ -288,28 +288,30 @@ public:
         }
         return lane;
     }
-    void forget()
+
+private:
+    void forget() const
     {
         for (Node* lane : m_lanes) {
             QAccessible::deleteAccessibleInterface(lane->id());
         }
         m_lanes.clear();
-        m_built = false;
     }
-
-private:
     void build() const
     {
-        if (m_built) {
+        if (m_built && m_generation == m_view->generation()) {
             return;
         }
+        forget();
         m_built = true;
+        m_generation = m_view->generation();
         for (std::size_t i = 0; i < m_view->lanes().size(); ++i) {
             m_lanes.push_back(new LaneNode(m_view, const_cast<ViewNode*>(this), i));
         }
     }
 
     LaneView* m_view;
+    mutable quint64 m_generation = 0;
     mutable bool m_built = false;
     mutable std::vector<Node*> m_lanes;
 };
@@ -326,16 +328,6 @@ void installLaneAccess()
 {
     static const bool once = (QAccessible::installFactory(makeNode), true);
     Q_UNUSED(once);
-}
-
-void forgetLaneAccess(LaneView* view)
-{
-    if (!QAccessible::isActive()) {
-        return;
-    }
-    if (auto* node = dynamic_cast<ViewNode*>(QAccessible::queryAccessibleInterface(view))) {
-        node->forget();
-    }
 }
 
 void announceLaneFocus(LaneView* view)

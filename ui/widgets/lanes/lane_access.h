@@ -15,8 +15,6 @@ struct LaneItem;
 /// The accessible tree of a LaneView: lanes, in each its rows, in each row its items, named as whole sentences.
 /// Registers the factory; harmless when called again.
 void installLaneAccess();
-/// The tree is built anew after a change of the lanes.
-void forgetLaneAccess(LaneView* view);
 /// Tells assistive technology where the keyboard is now.
 void announceLaneFocus(LaneView* view);
 

@@ -64,7 +64,7 @@ void LaneView::setLanes(std::vector<LanePtr> lanes)
         m_move.reset();
     }
     relayout();
-    forgetLaneAccess(this);
+    ++m_generation;
     emit selectionChanged();
 }
 
@@ -74,7 +74,7 @@ void LaneView::setOptions(const LaneOptions& options)
         m_options = options;
         m_cursor.adopt(m_lanes, m_lanes, m_options);
         invalidateBoxes();
-        forgetLaneAccess(this);
+        ++m_generation;
     }
 }
 

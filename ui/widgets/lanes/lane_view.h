@@ -51,6 +51,8 @@ public:
     [[nodiscard]] QRect laneRect(std::size_t lane) const;
     [[nodiscard]] QRect itemViewRect(std::size_t lane, const LaneItem& item) const;
     [[nodiscard]] std::optional<std::size_t> laneAt(double viewportY) const;
+    /// Rises when lanes or what is shown of them change: the accessible tree is made anew.
+    [[nodiscard]] quint64 generation() const { return m_generation; }
     [[nodiscard]] const LaneMetrics& metrics() const { return m_metrics; }
     [[nodiscard]] double contentHeight() const { return m_tops.empty() ? 0.0 : m_tops.back(); }
 
@@ -151,6 +153,7 @@ private:
     std::optional<Move> m_move;
     QVariantAnimation* m_glide;
     std::size_t m_overviewAbove = 10;
+    quint64 m_generation = 0;
     bool m_reducedMotion = false;
 };
 
