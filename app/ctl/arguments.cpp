@@ -32,9 +32,9 @@ void Arguments::flag(const QString& name, const QString& help)
     m_parser.addOption({name, help});
 }
 
-void Arguments::option(const QString& name, const QString& placeholder, const QString& help)
+void Arguments::option(const QString& name, const QString& valueName, const QString& help)
 {
-    m_parser.addOption({name, help, placeholder});
+    m_parser.addOption({name, help, valueName});
 }
 
 void Arguments::operand(const QString& name, const QString& help)

@@ -17,7 +17,7 @@ public:
     Arguments(QString synopsis, const QString& description, QStringList examples);
 
     void flag(const QString& name, const QString& help);
-    void option(const QString& name, const QString& placeholder, const QString& help);
+    void option(const QString& name, const QString& valueName, const QString& help);
     void operand(const QString& name, const QString& help);
     /// Adds --json and --csv; parse() refuses both at once.
     void dataFormats();

@@ -162,6 +162,23 @@ TEST_F(RoundsPageTest, DraftsThatAreNoReadingSurviveFinishing)
     EXPECT_EQ(typedAt(u"ph"_s), u"68"_s);
 }
 
+TEST_F(RoundsPageTest, EnterGoesOnWhenNothingIsDueSoThatNoReadingIsTypedOver)
+{
+    open(2);
+    RoundsModel& model = m_page->model();
+    m_page->grid()->leaveCell();
+    for (QModelIndex due = model.nextDue({}, RoundsModel::Order::AlongRow); due.isValid();
+         due = model.nextDue({}, RoundsModel::Order::AlongRow)) {
+        ASSERT_TRUE(model.setData(due, u"7"_s, Qt::EditRole));
+    }
+    goTo(u"cond"_s);
+    type(u"250"_s);
+    press(Qt::Key_Return);
+    type(u"300"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(typedAt(u"cond"_s), u"250"_s);
+}
+
 TEST_F(RoundsPageTest, TabLeavesTheGridAtItsEnd)
 {
     open(1);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/rail.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/widgets/tank_delegate.h"
 
@@ -120,7 +121,8 @@ void Rail::refreshCounts()
 {
     const TanksModel::Counts counts = m_model->counts();
     const QDate today = m_keeper.clock().today();
-    m_today->setText(m_folded ? dayText(today, today) : tr("Today, %1").arg(weekdayText(today, today)));
+    m_today->setText(m_folded ? wording::dateText(today, today)
+                              : tr("Today, %1").arg(wording::weekdayText(today, today)));
     m_due->setText(tr("%1 due").arg(counts.due));
     m_overdue->setText(m_folded ? tr("%1 over").arg(counts.overdue) : tr("%1 overdue").arg(counts.overdue));
     m_snoozed->setText(tr("%1 snoozed").arg(counts.snoozed));

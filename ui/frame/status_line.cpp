@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/status_line.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/theme/figures.h"
 #include "ui/widgets/notice_strip.h"
@@ -108,10 +109,10 @@ void StatusLine::refresh()
              : QString());
     m_store->setToolTip(m_keeper.path());
     m_backupText->setText(
-        !open ? QString()
-        : m_backup.isValid()
-            ? tr("Backup %1 %2", "day, time").arg(dayText(m_backup.date(), today), m_backup.time().toString(u"HH:mm"_s))
-            : tr("No backup yet"));
+        !open                ? QString()
+        : m_backup.isValid() ? tr("Backup %1 %2", "day, time")
+                                   .arg(wording::dateText(m_backup.date(), today), m_backup.time().toString(u"HH:mm"_s))
+                             : tr("No backup yet"));
     arrange();
 }
 

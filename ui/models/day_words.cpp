@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/day_words.h"
 
+#include "core/wording/numbers.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
@@ -9,21 +11,11 @@ namespace littoral::ui {
 
 using namespace Qt::StringLiterals;
 
-QString dayText(const QDate& day, const QDate& today)
-{
-    return QLocale().toString(day, day.year() == today.year() ? u"d MMM"_s : u"d MMM yyyy"_s);
-}
-
-QString weekdayText(const QDate& day, const QDate& today)
-{
-    return QLocale().toString(day, day.year() == today.year() ? u"ddd d MMM"_s : u"ddd d MMM yyyy"_s);
-}
-
 QString momentText(const record::Moment& at, const QDate& today)
 {
     const QDateTime time = at.toDateTime();
     return QCoreApplication::translate("Day", "%1 %2", "day, time of day")
-        .arg(dayText(time.date(), today), time.time().toString(u"HH:mm"_s));
+        .arg(wording::dateText(time.date(), today), time.time().toString(u"HH:mm"_s));
 }
 
 QString agoText(const QDate& day, const QDate& today)

@@ -8,10 +8,6 @@
 
 namespace littoral::ui {
 
-/// "25 Nov"; with its year when that is not the year of `today`.
-[[nodiscard]] QString dayText(const QDate& day, const QDate& today);
-/// "Wed 25 Nov", the weekday for days of work.
-[[nodiscard]] QString weekdayText(const QDate& day, const QDate& today);
 /// "25 Nov 07:30".
 [[nodiscard]] QString momentText(const record::Moment& at, const QDate& today);
 /// How long ago, for a cell: "today", "1 d", "30 d".

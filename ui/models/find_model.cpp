@@ -2,6 +2,7 @@
 #include "ui/models/find_model.h"
 
 #include "core/wording/entry_words.h"
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 
 #include <algorithm>
@@ -65,7 +66,7 @@ void FindModel::findEntries(const QString& text)
     hits.resize(kept);
     const QDate today = m_keeper.clock().today();
     for (const Hit& hit : hits) {
-        m_found.push_back({tr("Entry"), hit.sentence, dayText(hit.entry->at.localDate(), today),
+        m_found.push_back({tr("Entry"), hit.sentence, wording::dateText(hit.entry->at.localDate(), today),
                            [this, id = hit.entry->id] { emit entryChosen(id); }});
     }
 }

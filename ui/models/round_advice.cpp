@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/round_advice.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/models/number_text.h"
 
@@ -184,8 +185,9 @@ Advice againstLast(const record::Reading& reading, const record::Parameter& para
     const bool tenfold = (ratio > 8.0 && ratio < 12.0) || (ratio > 0.08 && ratio < 0.12);
     if (tenfold && parameter.key != "ph"_L1) {
         advice.level = Advice::Level::Unlikely;
-        advice.headline = words("About ten times off the last reading: %1, it was %2 on %3")
-                              .arg(reading.typed, record::valueText(*before), dayText(before->at.localDate(), today));
+        advice.headline =
+            words("About ten times off the last reading: %1, it was %2 on %3")
+                .arg(reading.typed, record::valueText(*before), wording::dateText(before->at.localDate(), today));
         advice.body = words("Look at the place of the decimal mark and at the unit (%1).").arg(parameter.shown().label);
         return advice;
     }
@@ -201,8 +203,9 @@ Advice againstLast(const record::Reading& reading, const record::Parameter& para
         return {};
     }
     advice.level = Advice::Level::Unlikely;
-    advice.headline = words("A large step from the last reading: %1, it was %2 on %3")
-                          .arg(reading.typed, record::valueText(*before), dayText(before->at.localDate(), today));
+    advice.headline =
+        words("A large step from the last reading: %1, it was %2 on %3")
+            .arg(reading.typed, record::valueText(*before), wording::dateText(before->at.localDate(), today));
     advice.body = words("More than is usual for %1 in that time.").arg(parameter.name);
     advice.often = words(rule->often);
     return advice;
@@ -217,7 +220,7 @@ Advice kitDate(const record::Row& row, const AdviceQuestion& q)
     Advice advice;
     advice.level = Advice::Level::Note;
     advice.headline =
-        words("Kit past its date: %1, good until %2").arg(kit->name, dayText(kit->expires, q.at.localDate()));
+        words("Kit past its date: %1, good until %2").arg(kit->name, wording::dateText(kit->expires, q.at.localDate()));
     advice.body = words("The value is kept. Read it against a fresh kit before acting on it.");
     return advice;
 }

@@ -4,38 +4,22 @@
 #include "ui/models/rounds_model.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace littoral::ui {
 
-bool RoundsModel::isOpen(const QModelIndex& index) const
-{
-    return cell(index)->due && state(index) == CellState::Due;
-}
+namespace {
 
-std::vector<QModelIndex> RoundsModel::dueCells(Order order) const
-{
-    std::vector<QModelIndex> cells;
-    const int outer = order == Order::AlongRow ? rowCount() : columnCount();
-    const int inner = order == Order::AlongRow ? columnCount() : rowCount();
-    for (int a = 0; a < outer; ++a) {
-        for (int b = 0; b < inner; ++b) {
-            const QModelIndex at = order == Order::AlongRow ? index(a, b) : index(b, a);
-            if (cell(at)->due) {
-                cells.push_back(at);
-            }
-        }
-    }
-    return cells;
-}
-
-QModelIndex RoundsModel::nextDue(const QModelIndex& from, Order order) const
+/// The first of `cells` (in order) after `from` that `wanted` takes, round the end if need be, never `from` itself.
+QModelIndex firstAfter(const QModelIndex& from, RoundsModel::Order order, const std::vector<QModelIndex>& cells,
+                       const std::function<bool(const QModelIndex&)>& wanted)
 {
     const auto rank = [order](const QModelIndex& i) {
-        return order == Order::AlongRow ? std::pair{i.row(), i.column()} : std::pair{i.column(), i.row()};
+        return order == RoundsModel::Order::AlongRow ? std::pair{i.row(), i.column()} : std::pair{i.column(), i.row()};
     };
     QModelIndex first;
-    for (const QModelIndex& candidate : dueCells(order)) {
-        if (!isOpen(candidate)) {
+    for (const QModelIndex& candidate : cells) {
+        if (!wanted(candidate)) {
             continue;
         }
         if (!from.isValid() || rank(candidate) > rank(from)) {
@@ -46,6 +30,45 @@ QModelIndex RoundsModel::nextDue(const QModelIndex& from, Order order) const
         }
     }
     return first;
+}
+
+} // namespace
+
+bool RoundsModel::isOpen(const QModelIndex& index) const
+{
+    return cell(index)->due && state(index) == CellState::Due;
+}
+
+std::vector<QModelIndex> RoundsModel::cellsIn(Order order) const
+{
+    std::vector<QModelIndex> cells;
+    const int outer = order == Order::AlongRow ? rowCount() : columnCount();
+    const int inner = order == Order::AlongRow ? columnCount() : rowCount();
+    for (int a = 0; a < outer; ++a) {
+        for (int b = 0; b < inner; ++b) {
+            cells.push_back(order == Order::AlongRow ? index(a, b) : index(b, a));
+        }
+    }
+    return cells;
+}
+
+std::vector<QModelIndex> RoundsModel::dueCells(Order order) const
+{
+    std::vector<QModelIndex> cells = cellsIn(order);
+    std::erase_if(cells, [this](const QModelIndex& at) { return !cell(at)->due; });
+    return cells;
+}
+
+QModelIndex RoundsModel::nextDue(const QModelIndex& from, Order order) const
+{
+    return firstAfter(from, order, dueCells(order), [this](const QModelIndex& cell) { return isOpen(cell); });
+}
+
+QModelIndex RoundsModel::nextUnread(const QModelIndex& from, Order order) const
+{
+    return firstAfter(from, order, cellsIn(order), [this](const QModelIndex& at) {
+        return !cell(at)->entered && at.flags().testFlag(Qt::ItemIsEditable);
+    });
 }
 
 RoundsModel::Progress RoundsModel::progress() const

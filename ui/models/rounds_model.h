@@ -83,6 +83,8 @@ public:
     [[nodiscard]] Advice advise(const QModelIndex& index, const QString& typed) const;
     /// The next cell that is due and not read, after `from`, round the end if need be; invalid when none is left.
     [[nodiscard]] QModelIndex nextDue(const QModelIndex& from, Order order) const;
+    /// The same among all cells that were not read on this round, due or not.
+    [[nodiscard]] QModelIndex nextUnread(const QModelIndex& from, Order order) const;
     [[nodiscard]] Progress progress() const;
     /// Place of a due cell among the due ones in `order`, from 1; zero for a cell that is not due.
     [[nodiscard]] int placeOf(const QModelIndex& index, Order order) const;
@@ -132,6 +134,7 @@ private:
     [[nodiscard]] CellState state(const QModelIndex& index) const;
     [[nodiscard]] Key key(const QModelIndex& index) const;
     [[nodiscard]] bool isOpen(const QModelIndex& index) const;
+    [[nodiscard]] std::vector<QModelIndex> cellsIn(Order order) const;
     [[nodiscard]] std::vector<QModelIndex> dueCells(Order order) const;
     bool enter(const QModelIndex& index, const QString& typed);
     [[nodiscard]] QString sentence(const QModelIndex& index) const;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/first_run/axis_preview.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/paint/time_ticks.h"
 #include "ui/theme/figures.h"
@@ -111,7 +112,8 @@ QString AxisPreview::nowText() const
 {
     const record::Moment now = m_clock.now();
     return tr("%1, %2", "day, time")
-        .arg(weekdayText(now.localDate(), now.localDate()), now.toDateTime().time().toString(QStringLiteral("HH:mm")));
+        .arg(wording::weekdayText(now.localDate(), now.localDate()),
+             now.toDateTime().time().toString(QStringLiteral("HH:mm")));
 }
 
 QRectF AxisPreview::flagBox() const

@@ -123,10 +123,10 @@ QString proposedWork(const record::Tank& tank, const record::Layout& layout, con
         return {};
     }
     const QString part = wording::percentText(fraction);
-    const QString changeText = changes == 1
-                                   ? words("one water change of %1, on %2").arg(part, dayText(first, now.localDate()))
-                                   : words("%1 water changes of up to %2, the first on %3")
-                                         .arg(QString::number(changes), part, dayText(first, now.localDate()));
+    const QString changeText =
+        changes == 1 ? words("one water change of %1, on %2").arg(part, wording::dateText(first, now.localDate()))
+                     : words("%1 water changes of up to %2, the first on %3")
+                           .arg(QString::number(changes), part, wording::dateText(first, now.localDate()));
     const QString what = QLocale().createSeparatedList(tested);
     const QString testText = testDays.size() == 1
                                  ? words("tests of %1 on one day").arg(what)

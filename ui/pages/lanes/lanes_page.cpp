@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/lanes/lanes_page.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/pages/lanes/lanes_bar.h"
 #include "ui/widgets/lanes/lane_access.h"
@@ -102,8 +103,9 @@ void LanesPage::connectWork()
     connect(m_view, &LaneView::skipRequested, m_why, &WhyStrip::askSkip);
     connect(m_view, &LaneView::moveRequested, this, [this](const facade::LaneChip& chip, const QDate& day) {
         if (!m_keeper.isReadOnly()) {
-            writeWork(m_keeper.moveTo(chip.item, day),
-                      tr("%1: moved by hand to %2.").arg(chip.title, weekdayText(day, m_keeper.clock().today())));
+            writeWork(
+                m_keeper.moveTo(chip.item, day),
+                tr("%1: moved by hand to %2.").arg(chip.title, wording::weekdayText(day, m_keeper.clock().today())));
         }
     });
     connect(m_why, &WhyStrip::doneWanted, this, [this, markDone] {
@@ -125,7 +127,7 @@ void LanesPage::connectWork()
     connect(m_why, &WhyStrip::openWanted, this, [this] { m_view->activate(); });
     connect(m_why, &WhyStrip::snoozed, this, [this](const facade::LaneChip& chip, const QDate& until) {
         writeWork(m_keeper.snooze(chip.item, until),
-                  tr("%1: snoozed until %2.").arg(chip.title, weekdayText(until, m_keeper.clock().today())));
+                  tr("%1: snoozed until %2.").arg(chip.title, wording::weekdayText(until, m_keeper.clock().today())));
     });
     connect(m_why, &WhyStrip::skipped, this, [this](const facade::LaneChip& chip, const QString& reason) {
         writeWork(m_keeper.skip(chip.item, reason), tr("%1: skipped.").arg(chip.title));

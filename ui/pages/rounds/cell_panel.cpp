@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/rounds/cell_panel.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/models/entries_model.h"
 #include "ui/models/number_text.h"
@@ -91,10 +92,11 @@ QString CellPanel::kitLine(const QModelIndex& cell) const
     if (!kit->expires.isValid()) {
         return tr("%1 · %2, %3").arg(unit, kit->name, kindWord(kit->kind));
     }
-    return kit->expires < today ? tr("%1 · %2, %3, past its date since %4")
-                                      .arg(unit, kit->name, kindWord(kit->kind), dayText(kit->expires, today))
-                                : tr("%1 · %2, %3, good until %4")
-                                      .arg(unit, kit->name, kindWord(kit->kind), dayText(kit->expires, today));
+    return kit->expires < today
+               ? tr("%1 · %2, %3, past its date since %4")
+                     .arg(unit, kit->name, kindWord(kit->kind), wording::dateText(kit->expires, today))
+               : tr("%1 · %2, %3, good until %4")
+                     .arg(unit, kit->name, kindWord(kit->kind), wording::dateText(kit->expires, today));
 }
 
 QString CellPanel::quietLine(const QModelIndex& cell) const

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/rounds/reading_sparkline.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/paint/marks.h"
 #include "ui/paint/value_scale.h"
@@ -151,7 +152,7 @@ void ReadingSparkline::paintAxes(QPainter& painter, const Frame& f) const
     for (int back : {14, 7, 0}) {
         const record::Moment at = now.plusDays(-back);
         painter.setPen(m_theme[Token::Ink3]);
-        const QString label = back == 0 ? tr("today") : dayText(at.localDate(), now.localDate());
+        const QString label = back == 0 ? tr("today") : wording::dateText(at.localDate(), now.localDate());
         const double width = figuresWidth(painter.font(), label) + 4;
         drawFigures(painter, QRectF(f.x(at.utcMs()) - width / 2, f.area.bottom() + m_theme.px(3), width, height),
                     Qt::AlignCenter, label);

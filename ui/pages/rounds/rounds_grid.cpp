@@ -138,6 +138,10 @@ void RoundsGrid::keepAndGoOn()
     leaveCell();
     const QModelIndex next = m_model.nextDue(currentIndex(), m_order);
     if (!next.isValid()) {
+        // Nothing is due any more. Still go on: what is typed next must not land on the reading just taken.
+        if (const QModelIndex unread = m_model.nextUnread(currentIndex(), m_order); unread.isValid()) {
+            setCurrentIndex(unread);
+        }
         setFocus();
         emit nothingLeft();
         return;

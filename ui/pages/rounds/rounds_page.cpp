@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/rounds/rounds_page.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/pages/rounds/cell_panel.h"
 #include "ui/pages/rounds/rounds_grid.h"
@@ -193,7 +194,7 @@ void RoundsPage::connectAll()
 
 void RoundsPage::refreshTitle()
 {
-    m_title->setText(tr("Round of %1").arg(weekdayText(m_model->day(), m_model->day())));
+    m_title->setText(tr("Round of %1").arg(wording::weekdayText(m_model->day(), m_model->day())));
     const bool any = m_model->rowCount() > 0;
     m_grid->setVisible(any);
     m_empty->setVisible(!any);
