@@ -87,6 +87,11 @@ public:
         } else {
             m_beta = 1.0;
         }
+        double sum = 0.0;
+        for (const double value : m_log) {
+            sum += std::exp(step * (value - top));
+        }
+        m_logEvidence += std::log(sum / static_cast<double>(m_log.size())) + step * top;
         resample(step, top);
     }
 
@@ -127,6 +132,7 @@ public:
     [[nodiscard]] double beta() const { return m_beta; }
     [[nodiscard]] double ess() const { return m_ess; }
     [[nodiscard]] double acceptance() const { return m_acceptance; }
+    [[nodiscard]] double logEvidence() const { return m_logEvidence; }
     [[nodiscard]] Rows take() { return std::move(m_z); }
 
 private:
@@ -176,6 +182,7 @@ private:
     double m_beta = 0.0;
     double m_reach = 0.5;
     double m_ess = 0.0;
+    double m_logEvidence = 0.0;
     double m_acceptance = 0.0;
 };
 
@@ -287,6 +294,7 @@ std::optional<Calibration> calibrate(const Prior& prior, Likelihood& likelihood,
     }
     result.finalAcceptance = sampler.acceptance();
     result.finalEss = sampler.ess();
+    result.logEvidence = sampler.logEvidence();
     result.runs = likelihood.runs();
     result.failedShare = likelihood.runs() > 0
                              ? static_cast<double>(likelihood.failures()) / static_cast<double>(likelihood.runs())

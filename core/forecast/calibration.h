@@ -52,6 +52,7 @@ struct Calibration
     double finalAcceptance = 1.0;
     double finalEss = 0.0; ///< of the last stage's weights
     double failedShare = 0.0;
+    double logEvidence = 0.0; ///< ln of the readings' probability under the prior (product of the stages' mean weights)
     int runs = 0;
     bool converged = true; ///< reached the full likelihood
 };

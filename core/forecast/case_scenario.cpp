@@ -124,6 +124,18 @@ Result<void> checkReadings(const TankCase& tank)
     return {};
 }
 
+Result<void> checkLearned(const TankCase& tank)
+{
+    const std::size_t dimension = kUnknownFixedCount + 2 * tank.setup.sources.size() + tank.kits.size();
+    for (const LearnedUnknown& learned : tank.learned) {
+        if (learned.unknown >= dimension || !within(learned.mean, -kLargestZ, kLargestZ) ||
+            !within(learned.sd, 0.01, 3.0)) {
+            return bad("What was learned from earlier layouts does not fit this one.", "earlier layouts");
+        }
+    }
+    return {};
+}
+
 Result<void> checkQuestion(const Request& request)
 {
     const double now = request.tank.decisionDay;
@@ -140,6 +152,12 @@ Result<void> checkQuestion(const Request& request)
         if (!within(gate.spanDays, 0.0, 1000.0) || !within(gate.minDay, 0.0, 1e5)) {
             return bad("A gate asks for a span or age that is out of range.", gate.key);
         }
+    }
+    if (request.focusGate < -1 || request.focusGate >= static_cast<int>(request.gates.size())) {
+        return bad("The gate asked about is not among the gates.", "gates");
+    }
+    if (!within(request.load_mgN_per_L_d, 0.0, 1000.0) || !within(request.inflation, 0.1, 10.0)) {
+        return bad("The planned load or the widening of the bands is out of range.", "forecast");
     }
     if (request.particles < 16 || request.particles > 100000 || request.draws < 16 || request.draws > 100000) {
         return bad("The ensemble must have between 16 and 100000 members.", "ensemble");
@@ -189,7 +207,7 @@ std::vector<CaseReading> usedReadings(const TankCase& tank)
 Result<void> checkRequest(const Request& request)
 {
     for (const auto& outcome : {checkSetup(request.tank), checkEvents(request.tank), checkKits(request.tank),
-                                checkReadings(request.tank), checkQuestion(request)}) {
+                                checkReadings(request.tank), checkLearned(request.tank), checkQuestion(request)}) {
         if (!outcome) {
             return outcome;
         }

@@ -30,26 +30,6 @@ struct DrawNoise
     double date = 0.0;
 };
 
-/// Index of the kit a substance was last read with, else the last one listed.
-std::optional<std::size_t> newestKit(const TankCase& tank, Substance substance)
-{
-    std::optional<std::size_t> kit;
-    for (std::size_t i = 0; i < tank.kits.size(); ++i) {
-        if (tank.kits[i].substance == substance) {
-            kit = i;
-        }
-    }
-    double latest = -kNotByLast;
-    for (const CaseReading& reading : tank.readings) {
-        const auto index = static_cast<std::size_t>(reading.kit);
-        if (tank.kits[index].substance == substance && reading.day >= latest) {
-            latest = reading.day;
-            kit = index;
-        }
-    }
-    return kit;
-}
-
 double dispersed(double water, std::size_t substance, double e, double daysAhead)
 {
     const double offset = kDispersionOffset_ppm[substance] / kCommonUnits[substance];
@@ -65,7 +45,7 @@ public:
     {
         days = timetable.rows;
         days.insert(days.end(), timetable.past.begin(), timetable.past.end());
-        days.insert(days.end(), timetable.readings.begin(), timetable.readings.end());
+        days.insert(days.end(), timetable.load.begin(), timetable.load.end());
         std::vector<double> fineDays;
         if (gates) {
             const auto count = static_cast<std::size_t>((scenario.endDay - scenario.startDay) / kFineStep_d + 1e-9);
@@ -78,14 +58,14 @@ public:
         days.erase(std::unique(days.begin(), days.end()), days.end());
         rows = find(timetable.rows);
         past = find(timetable.past);
-        readings = find(timetable.readings);
+        load = find(timetable.load);
         fine = find(fineDays);
     }
 
     std::vector<double> days;
     std::vector<std::size_t> rows;
     std::vector<std::size_t> past;
-    std::vector<std::size_t> readings;
+    std::vector<std::size_t> load;
     std::vector<std::size_t> fine;
 
 private:
@@ -115,7 +95,6 @@ public:
     {
         m_control.maxSteps = kDisplaySteps;
         m_scenario.samples = m_plan.days;
-        m_scenario.stops = {request.tank.decisionDay};
         for (const std::size_t i : m_plan.fine) {
             m_path.days.push_back(m_plan.days[i]);
         }
@@ -124,10 +103,6 @@ public:
         m_path.nitrite.resize(m_path.days.size());
         for (std::size_t s = 0; s < m_newest.size(); ++s) {
             m_newest[s] = newestKit(request.tank, static_cast<Substance>(s));
-        }
-        for (const CaseReading& reading : usedReadings(request.tank)) {
-            m_readingKits.push_back(static_cast<std::size_t>(reading.kit));
-            m_readings.emplace_back(request.tank.kits[m_readingKits.back()], reading);
         }
         for (auto& columns : m_out.water) {
             columns.resize(timetable.rows.size());
@@ -138,8 +113,13 @@ public:
         for (auto& columns : m_out.fitted) {
             columns.resize(timetable.past.size());
         }
+        for (auto& columns : m_out.capacity) {
+            columns.resize(timetable.rows.size());
+        }
+        for (auto& columns : m_out.fittedCapacity) {
+            columns.resize(timetable.past.size());
+        }
         m_out.gates.resize(request.gates.size());
-        m_out.readingTails.resize(m_readings.size());
     }
 
     bool run(const Rows& z, Random& random, const std::stop_token& stop)
@@ -164,36 +144,62 @@ public:
                 file(lane, members[lane], z.row(first + lane), noise[lane]);
             }
         }
-        const auto kept = static_cast<double>(std::max<std::size_t>(m_out.complete.size(), 1));
-        for (auto& tails : m_out.readingTails) {
-            tails.atMost /= kept;
-            tails.atLeast /= kept;
-        }
         return true;
     }
 
     [[nodiscard]] EnsembleOutcome take() { return std::move(m_out); }
 
 private:
-    static void drawNoise(sim::Member& member, DrawNoise& noise, Random& random)
+    void drawNoise(sim::Member& member, DrawNoise& noise, Random& random) const
     {
-        member.laterAmmoniaGrowth = std::exp(kLaterGrowthSd * random.normal());
-        member.laterNitriteGrowth = std::exp(kLaterGrowthSd * random.normal());
-        member.laterSoil = std::exp(kLaterSoilSd * random.normal());
-        member.laterUptake = std::exp(kLaterUptakeSd * random.normal());
+        drawLater(member, m_request.inflation, random);
         for (double& e : noise.dispersion) {
-            e = random.normal();
+            e = m_request.inflation * random.normal();
         }
-        noise.date = random.normal();
+        noise.date = m_request.inflation * random.normal();
     }
 
     void file(std::size_t lane, const sim::Member& member, std::span<const double> z, const DrawNoise& noise)
     {
+        const sim::Coefficients<double> coefficients = sim::coefficientsOf(member, m_scenario.co2ShareOfDay);
         fileRows(lane, member, z, noise);
         filePast(lane, member);
-        fileReadings(lane, z);
+        fileCapacity(lane, coefficients);
         fileDates(lane, member, noise);
-        m_out.logCapacity.push_back(std::log(std::max(m_trace.atStops[0][sim::kAmmoniaCapacity][lane], 1e-300)));
+        if (!m_plan.load.empty()) {
+            m_out.carries.push_back(carryingDay(lane, coefficients));
+        }
+    }
+
+    [[nodiscard]] std::array<double, 2> usable(std::size_t sample, std::size_t lane,
+                                               const sim::Coefficients<double>& coefficients) const
+    {
+        return usableCapacity(m_trace.samples[sample], lane, coefficients);
+    }
+
+    void fileCapacity(std::size_t lane, const sim::Coefficients<double>& coefficients)
+    {
+        for (std::size_t i = 0; i < m_plan.rows.size(); ++i) {
+            const auto capacity = usable(m_plan.rows[i], lane, coefficients);
+            m_out.capacity[0][i].push_back(capacity[0]);
+            m_out.capacity[1][i].push_back(capacity[1]);
+        }
+        for (std::size_t i = 0; i < m_plan.past.size(); ++i) {
+            const auto capacity = usable(m_plan.past[i], lane, coefficients);
+            m_out.fittedCapacity[0][i].push_back(capacity[0]);
+            m_out.fittedCapacity[1][i].push_back(capacity[1]);
+        }
+    }
+
+    [[nodiscard]] double carryingDay(std::size_t lane, const sim::Coefficients<double>& coefficients) const
+    {
+        for (std::size_t i = 0; i < m_plan.load.size(); ++i) {
+            const auto capacity = usable(m_plan.load[i], lane, coefficients);
+            if (std::min(capacity[0], capacity[1]) >= m_request.load_mgN_per_L_d) {
+                return m_timetable.load[i];
+            }
+        }
+        return kNotByLast;
     }
 
     void fileRows(std::size_t lane, const sim::Member& member, std::span<const double> z, const DrawNoise& noise)
@@ -223,17 +229,6 @@ private:
             m_out.fitted[1][i].push_back(sample.nitrite[lane]);
             m_out.fitted[2][i].push_back(sample.nitrate[lane]);
             m_out.fitted[3][i].push_back(sample.totalAmmonia[lane] * share);
-        }
-    }
-
-    void fileReadings(std::size_t lane, std::span<const double> z)
-    {
-        for (std::size_t i = 0; i < m_readings.size(); ++i) {
-            const sim::Sample& sample = m_trace.samples[m_plan.readings[i]];
-            const auto tails = m_readings[i].tails(m_prior.shown(m_readingKits[i], z, sample.totalAmmonia[lane],
-                                                                 sample.nitrite[lane], sample.nitrate[lane]));
-            m_out.readingTails[i].atMost += tails.atMost;
-            m_out.readingTails[i].atLeast += tails.atLeast;
         }
     }
 
@@ -281,8 +276,6 @@ private:
     sim::StepControl<sim::kStateCount> m_control;
     DoseDays m_doses;
     std::array<std::optional<std::size_t>, 3> m_newest;
-    std::vector<ReadingModel> m_readings;
-    std::vector<std::size_t> m_readingKits;
     sim::PackTrace m_trace;
     FinePath m_path;
     std::vector<double> m_meanAmmonia;
@@ -291,6 +284,41 @@ private:
 };
 
 } // namespace
+
+std::optional<std::size_t> newestKit(const TankCase& tank, Substance substance)
+{
+    std::optional<std::size_t> kit;
+    for (std::size_t i = 0; i < tank.kits.size(); ++i) {
+        if (tank.kits[i].substance == substance) {
+            kit = i;
+        }
+    }
+    double latest = -kNotByLast;
+    for (const CaseReading& reading : tank.readings) {
+        const auto index = static_cast<std::size_t>(reading.kit);
+        if (tank.kits[index].substance == substance && reading.day >= latest) {
+            latest = reading.day;
+            kit = index;
+        }
+    }
+    return kit;
+}
+
+void drawLater(sim::Member& member, double inflation, Random& random)
+{
+    member.laterAmmoniaGrowth = std::exp(inflation * kLaterGrowthSd * random.normal());
+    member.laterNitriteGrowth = std::exp(inflation * kLaterGrowthSd * random.normal());
+    member.laterSoil = std::exp(inflation * kLaterSoilSd * random.normal());
+    member.laterUptake = std::exp(inflation * kLaterUptakeSd * random.normal());
+}
+
+std::array<double, 2> usableCapacity(const sim::Sample& sample, std::size_t lane,
+                                     const sim::Coefficients<double>& coefficients)
+{
+    const sim::UsableShare share =
+        sim::usableShare(coefficients, kClearAmmonia_mgN_per_L, kClearNitrite_mgN_per_L, sample.alkalinity[lane]);
+    return {sample.ammoniaCapacity[lane] * share.ammonia, sample.nitriteCapacity[lane] * share.nitrite};
+}
 
 Timetable timetableOf(const Request& request)
 {
@@ -310,11 +338,13 @@ Timetable timetableOf(const Request& request)
         timetable.past.push_back(day);
     }
     timetable.past.push_back(now);
-    for (const CaseReading& reading : usedReadings(request.tank)) {
-        timetable.readings.push_back(reading.day);
-    }
     const double extra = timetable.rows.back();
     timetable.lastDay = std::ceil(std::max({60.0, now + request.horizonDays, now + 14.0, extra}));
+    if (request.load_mgN_per_L_d > 0.0) {
+        for (double day = now; day <= timetable.lastDay; day += 1.0) {
+            timetable.load.push_back(day);
+        }
+    }
     return timetable;
 }
 

@@ -26,13 +26,20 @@ inline constexpr double kDispersionSlope = 0.03;
 /// Remaining time to a date still open is spread by exp(sd e).
 inline constexpr double kDateDispersion = 0.05;
 
+/// Draws what the future may add to one member.
+void drawLater(sim::Member& member, double inflation, Random& random);
+
+/// What ammonia and nitrite oxidisers could do with the water at its clear limits, mg N/L/d.
+[[nodiscard]] std::array<double, 2> usableCapacity(const sim::Sample& sample, std::size_t lane,
+                                                   const sim::Coefficients<double>& coefficients);
+
 /// The instants one forecast reports.
 struct Timetable
 {
-    std::vector<double> rows;     ///< decisionDay and later
-    std::vector<double> past;     ///< startDay .. decisionDay
-    std::vector<double> readings; ///< days of the used readings, one per reading
-    double lastDay = 0.0;         ///< last day dates are reported for
+    std::vector<double> rows; ///< decisionDay and later
+    std::vector<double> past; ///< startDay .. decisionDay
+    std::vector<double> load; ///< days at which the filter is held against the load, one a day; empty without a load
+    double lastDay = 0.0;     ///< last day dates are reported for
 };
 
 [[nodiscard]] Timetable timetableOf(const Request& request);
@@ -41,16 +48,19 @@ struct Timetable
 struct EnsembleOutcome
 {
     using Columns = std::vector<std::vector<double>>;
-    std::array<Columns, 4> water;  ///< by Substance, one column per row day, dispersed
-    std::array<Columns, 3> kit;    ///< by Substance, what the newest kit shows
-    std::array<Columns, 4> fitted; ///< by Substance, one column per past day, not dispersed
-    std::vector<double> complete;
+    std::array<Columns, 4> water;          ///< by Substance, one column per row day, dispersed
+    std::array<Columns, 3> kit;            ///< by Substance, what the newest kit shows
+    std::array<Columns, 4> fitted;         ///< by Substance, one column per past day, not dispersed
+    std::array<Columns, 2> capacity;       ///< ammonia and nitrite oxidisers at the clear limits, one per row day
+    std::array<Columns, 2> fittedCapacity; ///< the same, one per past day
+    std::vector<double> complete;          ///< days, kNotByLast included, one per draw
     std::vector<std::vector<double>> gates;
-    std::vector<double> logCapacity; ///< ln of ammonia-oxidising capacity at the decision day
-    /// Mean over draws of each used reading's tail probabilities.
-    std::vector<ReadingModel::Tails> readingTails;
+    std::vector<double> carries; ///< first day both guilds carry the load; empty without a load
     std::size_t failed = 0;
 };
+
+/// The kit a substance was last read with, else the last one listed.
+[[nodiscard]] std::optional<std::size_t> newestKit(const TankCase& tank, Substance substance);
 
 /// Runs the rows of z, each with its own inflation and dispersion, through log and plan. Nothing when stopped.
 [[nodiscard]] std::optional<EnsembleOutcome> runEnsemble(const Request& request, const Prior& prior, const Rows& z,

@@ -6,6 +6,18 @@
 
 namespace littoral::forecast {
 
+Rows evenly(const Rows& rows, std::size_t n, double offset)
+{
+    const double distance = static_cast<double>(rows.count()) / static_cast<double>(n);
+    Rows picked(n, rows.width());
+    for (std::size_t i = 0; i < n; ++i) {
+        const auto place = static_cast<std::size_t>((static_cast<double>(i) + offset) * distance);
+        const auto from = rows.row(std::min(place, rows.count() - 1));
+        std::copy(from.begin(), from.end(), picked.row(i).begin());
+    }
+    return picked;
+}
+
 FittedNormal::FittedNormal(const Rows& rows, double towardsIdentity)
     : m_width(rows.width())
     , m_mean(m_width, 0.0)

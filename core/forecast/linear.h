@@ -28,6 +28,9 @@ private:
     std::vector<double> m_values;
 };
 
+/// n rows picked at equal distances, the first `offset` (0 to 1) of a distance in: few stand for many, many for few.
+[[nodiscard]] Rows evenly(const Rows& rows, std::size_t n, double offset);
+
 /// A normal distribution fitted to rows, its covariance pulled towards the identity so that it is never singular.
 class FittedNormal final
 {

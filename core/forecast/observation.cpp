@@ -37,6 +37,23 @@ std::ptrdiff_t nearestStep(const std::vector<double>& steps, double value, doubl
     return best;
 }
 
+/// Midpoints of neighbouring steps on the scale ln(step + half the first step).
+std::vector<double> boundariesOf(const std::vector<double>& steps)
+{
+    const double offset = 0.5 * steps[1];
+    std::vector<double> boundaries;
+    for (std::size_t i = 0; i + 1 < steps.size(); ++i) {
+        boundaries.push_back(0.5 * (std::log(steps[i] + offset) + std::log(steps[i + 1] + offset)));
+    }
+    return boundaries;
+}
+
+double cardScatter(const Kit& kit)
+{
+    const double reader = kReadingScatter * kit.scatterFactor;
+    return std::sqrt(reader * reader + kDiscrepancy * kDiscrepancy);
+}
+
 } // namespace
 
 double normalCdf(double x)
@@ -75,6 +92,35 @@ std::vector<double> stepMasses(double x, double s, std::span<const double> bound
     return masses;
 }
 
+CardOdds::CardOdds(const Kit& kit)
+    : m_boundaries(boundariesOf(kit.steps))
+    , m_offset(0.5 * kit.steps[1])
+    , m_scatter(cardScatter(kit))
+{
+}
+
+void CardOdds::operator()(double m, std::span<double> out) const
+{
+    const std::size_t n = count();
+    const double x = std::log(m + m_offset);
+    double below = 0.0;
+    for (std::size_t k = 0; k + 1 < n; ++k) {
+        const double upTo = normalCdf((m_boundaries[k] - x) / m_scatter);
+        out[k] = upTo - below;
+        below = upTo;
+    }
+    out[n - 1] = 1.0 - below;
+    // A reading slips to a neighbouring step; at the ends of the card the slip stays where it is.
+    double before = out[0];
+    for (std::size_t k = 0; k < n; ++k) {
+        const double here = out[k];
+        const double after = k + 1 < n ? out[k + 1] : here;
+        const double read = (1.0 - 2.0 * kNeighbourShare) * here + kNeighbourShare * (before + after);
+        out[k] = (1.0 - kOutlierShare) * read + kOutlierShare / static_cast<double>(n);
+        before = here;
+    }
+}
+
 ReadingModel::ReadingModel(const Kit& kit, const CaseReading& reading)
 {
     if (kit.steps.size() >= 2) {
@@ -91,11 +137,8 @@ void ReadingModel::placeOnCard(const Kit& kit, const CaseReading& reading)
     const std::vector<double>& steps = kit.steps;
     m_steps = static_cast<std::ptrdiff_t>(steps.size());
     m_offset = 0.5 * steps[1];
-    for (std::size_t i = 0; i + 1 < steps.size(); ++i) {
-        m_boundaries.push_back(0.5 * (std::log(steps[i] + m_offset) + std::log(steps[i + 1] + m_offset)));
-    }
-    const double reader = kReadingScatter * kit.scatterFactor;
-    m_inverseScatter = 1.0 / std::sqrt(reader * reader + kDiscrepancy * kDiscrepancy);
+    m_boundaries = boundariesOf(steps);
+    m_inverseScatter = 1.0 / cardScatter(kit);
 
     const std::ptrdiff_t top = m_steps - 1;
     if (reading.below) {

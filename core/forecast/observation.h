@@ -25,6 +25,23 @@ inline constexpr double kOutlierShare = 0.03;
 /// boundaries, open at both ends. n boundaries make n + 1 steps.
 [[nodiscard]] std::vector<double> stepMasses(double x, double s, std::span<const double> boundaries);
 
+/// Probability of reading each step of a card (misreads and outliers included) when its ideal value is m (kit unit).
+/// Built once per kit, asked for many members.
+class CardOdds final
+{
+public:
+    /// kit must have steps.
+    explicit CardOdds(const Kit& kit);
+    [[nodiscard]] std::size_t count() const { return m_boundaries.size() + 1; }
+    /// out has count() places.
+    void operator()(double m, std::span<double> out) const;
+
+private:
+    std::vector<double> m_boundaries;
+    double m_offset = 0.0;
+    double m_scatter = 1.0;
+};
+
 /// How likely one reading is for a value the kit would ideally show. Never zero.
 class ReadingModel final
 {

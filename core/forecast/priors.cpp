@@ -121,6 +121,14 @@ Prior::Prior(const TankCase& tank)
     , m_kits(tank.kits)
     , m_dimension(kUnknownFixedCount + 2 * tank.setup.sources.size() + tank.kits.size())
 {
+    if (!tank.learned.empty()) {
+        for (std::size_t place = 0; place < m_dimension; ++place) {
+            m_learned.push_back({place, 0.0, 1.0});
+        }
+        for (const LearnedUnknown& learned : tank.learned) {
+            m_learned[learned.unknown] = learned;
+        }
+    }
     const StartRates rates = startRates(tank);
     m_feed = rates.feed;
     m_excretion = rates.excretion;
@@ -138,6 +146,18 @@ Prior::Prior(const TankCase& tank)
 }
 
 sim::Member Prior::member(std::span<const double> z) const
+{
+    if (m_learned.empty()) {
+        return memberOf(z);
+    }
+    std::vector<double> shifted(m_dimension);
+    for (std::size_t place = 0; place < m_dimension; ++place) {
+        shifted[place] = believed(z, place);
+    }
+    return memberOf(shifted);
+}
+
+sim::Member Prior::memberOf(std::span<const double> z) const
 {
     sim::Member m;
     m.ammoniaGrowth_per_d = draw(prior::kAmmoniaGrowth, z[kUnknownAmmoniaGrowth]);
@@ -193,8 +213,8 @@ void Prior::setSources(sim::Member& m, std::span<const double> z) const
 {
     for (std::size_t i = 0; i < m_setup.sources.size(); ++i) {
         const SourceWater& source = m_setup.sources[i];
-        const double zNitrate = z[kUnknownFixedCount + 2 * i];
-        const double zAmmonia = z[kUnknownFixedCount + 2 * i + 1];
+        const double zNitrate = z[nitratePlace(i)];
+        const double zAmmonia = z[ammoniaPlace(i)];
         sim::SourceLevels& levels = m.sources[i];
         levels.totalAmmonia_mgN_per_L = draw(chloramineSpread(source.chloramine), zAmmonia);
         if (source.nitrate_mgN_per_L) {
@@ -250,12 +270,12 @@ double Prior::kitGain(std::size_t kit, std::span<const double> z) const
     const double sd = m_kits[kit].substance == Substance::Nitrate   ? prior::kNitrateGainSd
                       : m_kits[kit].substance == Substance::Nitrite ? prior::kNitriteGainSd
                                                                     : prior::kAmmoniaGainSd;
-    return std::exp(sd * z[kUnknownFixedCount + 2 * m_setup.sources.size() + kit]);
+    return std::exp(sd * believed(z, gainPlace(kit)));
 }
 
 double Prior::crossReading(std::span<const double> z) const
 {
-    return draw(prior::kCrossReading, z[kUnknownCrossReading]);
+    return draw(prior::kCrossReading, believed(z, kUnknownCrossReading));
 }
 
 double Prior::shown(std::size_t kit, std::span<const double> z, double totalAmmonia, double nitrite,

@@ -53,6 +53,13 @@ public:
     /// Length of z: kUnknownFixedCount + 2 per source + 1 per kit.
     [[nodiscard]] std::size_t dimension() const { return m_dimension; }
 
+    [[nodiscard]] std::size_t nitratePlace(std::size_t source) const { return kUnknownFixedCount + 2 * source; }
+    [[nodiscard]] std::size_t ammoniaPlace(std::size_t source) const { return kUnknownFixedCount + 2 * source + 1; }
+    [[nodiscard]] std::size_t gainPlace(std::size_t kit) const
+    {
+        return kUnknownFixedCount + 2 * m_setup.sources.size() + kit;
+    }
+
     [[nodiscard]] sim::Member member(std::span<const double> z) const;
 
     /// What the kit shows over what is there (one gain per kit and tank).
@@ -65,6 +72,12 @@ public:
                                double nitrate) const;
 
 private:
+    /// What z stands for at one place: itself, or what earlier layouts taught.
+    [[nodiscard]] double believed(std::span<const double> z, std::size_t place) const
+    {
+        return m_learned.empty() ? z[place] : m_learned[place].mean + m_learned[place].sd * z[place];
+    }
+    [[nodiscard]] sim::Member memberOf(std::span<const double> believed) const;
     void setSoil(sim::Member& member, std::span<const double> z) const;
     void setPlants(sim::Member& member, std::span<const double> z) const;
     void setSources(sim::Member& member, std::span<const double> z) const;
@@ -73,6 +86,7 @@ private:
 
     Setup m_setup;
     std::vector<Kit> m_kits;
+    std::vector<LearnedUnknown> m_learned; ///< empty, or one for every place of z
     std::size_t m_dimension = 0;
     double m_feed = 0.0; ///< rates in force at startDay, mg N/L/d
     double m_excretion = 0.0;

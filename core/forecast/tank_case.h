@@ -89,6 +89,15 @@ struct CaseReading
     std::int64_t tag = 0; ///< the caller's own id, handed back with flags
 };
 
+/// What earlier layouts taught about one unknown: normal with this mean and deviation, in the prior's own deviations
+/// (0 and 1 are the prior itself). See learning.h.
+struct LearnedUnknown
+{
+    std::size_t unknown = 0; ///< place in the case's z
+    double mean = 0.0;
+    double sd = 1.0;
+};
+
 /// Everything the forecaster is told. Events after decisionDay are the plan. Readings after it are refused by check.
 struct TankCase
 {
@@ -97,6 +106,7 @@ struct TankCase
     std::vector<Event> events; ///< any order; sorted by the runner
     std::vector<CaseReading> readings;
     double decisionDay = 0.0; ///< "now"
+    std::vector<LearnedUnknown> learned;
 };
 
 /// A set of limits that must hold together; its date is when they have held for spanDays and the tank is minDay old.
@@ -120,7 +130,10 @@ struct Request
     double stepDays = 1.0;         ///< spacing of the rows; the first is decisionDay itself
     std::vector<double> extraDays; ///< further instants (days since flooding, >= decisionDay) to report
     std::vector<GateRule> gates;
-    std::uint64_t seed = 0; ///< from the tank's identity and reading set: same data, same answer
+    int focusGate = -1;            ///< whose date the next tests are to narrow; -1: completion
+    double load_mgN_per_L_d = 0.0; ///< what the filter is to carry (planned stock); 0: none given
+    double inflation = 1.0;        ///< widens what the future may add, learned from how earlier bands held
+    std::uint64_t seed = 0;        ///< from the tank's identity and reading set: same data, same answer
     int particles = 512;
     int draws = 600;
 };
@@ -132,8 +145,14 @@ struct SubstanceForecast
     std::vector<Band> water; ///< mg N/L, one per row
     std::vector<Band> kit; ///< what the tank's (newest) kit for it would show, kit unit, kit gain included, not rounded
                            ///< to steps; empty for FreeAmmonia
-    std::vector<Band> fitted; ///< the fitted past, mg N/L, at Forecast::pastDays
+    std::vector<Band> fitted;  ///< the fitted past, mg N/L, at Forecast::pastDays
+    std::vector<double> steps; ///< of the tank's newest kit for it; empty when digital or without a kit
+    /// Probability of reading each step at the rows up to kStepOddsDays ahead and at extraDays; empty at other rows.
+    std::vector<std::vector<double>> stepOdds;
 };
+
+/// How far ahead a reading's steps are given odds.
+inline constexpr double kStepOddsDays = 8.0;
 
 /// When something will have happened: mass of 'not by lastDay' is its own outcome and never averaged with a day.
 struct DateOdds
@@ -143,6 +162,33 @@ struct DateOdds
     double lastDay = 0.0;         ///< how far the members were run: at least day 60 and at least the horizon
     std::vector<double> gridDays; ///< days at which cumulative is given, one a day from decisionDay to lastDay
     std::vector<double> cumulative;
+};
+
+/// What one guild of the filter could oxidise with the water at its clear limit (0.25 ppm), mg N/L/d.
+struct CapacityForecast
+{
+    std::vector<Band> future; ///< one per row
+    std::vector<Band> fitted; ///< at Forecast::pastDays
+};
+
+/// One possible answer of a test and what would then be believed about the date.
+struct TestOutcome
+{
+    double low = 0.0; ///< kit unit; low == high: a step of the card
+    double high = 0.0;
+    double probability = 0.0;
+    double day10 = 0.0, day50 = 0.0, day90 = 0.0; ///< of the date; +infinity in 'not by lastDay'
+};
+
+/// A test that could be made, and how much it is expected to narrow the 8-in-10 range of the date it is asked about.
+struct TestValue
+{
+    Substance substance = Substance::TotalAmmonia;
+    double day = 0.0;
+    double width_d = 0.0; ///< of the range today; a date past lastDay counts as lastDay
+    double expectedWidth_d = 0.0;
+    std::vector<TestOutcome> outcomes; ///< ascending
+    [[nodiscard]] double narrowing_d() const { return width_d - expectedWidth_d; }
 };
 
 struct FlaggedReading
@@ -169,7 +215,12 @@ struct Forecast
     std::vector<double> pastDays; ///< startDay .. decisionDay for the fitted past
     std::array<SubstanceForecast, 4> substances;
     DateOdds complete; ///< daily means of total ammonia and nitrite both stay below 0.25 ppm (as the common card reads)
-    std::vector<DateOdds> gates; ///< same order as Request::gates
+    std::vector<DateOdds> gates;              ///< same order as Request::gates
+    std::array<CapacityForecast, 2> capacity; ///< ammonia oxidisers, nitrite oxidisers
+    /// First day from which both guilds carry Request::load to the end, the odds that readings alone do not give;
+    /// empty grid without a load.
+    DateOdds carriesLoad;
+    std::vector<TestValue> nextTests; ///< candidates of the coming week, most telling first
     Diagnostics diagnostics;
 };
 

@@ -145,7 +145,8 @@ public:
     LITTORAL_INLINE void begin(double day, const State<Pack>& y)
     {
         while (m_next < m_samples.size() && m_samples[m_next] <= day) {
-            m_trace.samples[m_next++] = {y[kTotalAmmonia], y[kNitrite], y[kNitrate], y[kAlkalinity]};
+            m_trace.samples[m_next++] = {y[kTotalAmmonia], y[kNitrite],         y[kNitrate],
+                                         y[kAlkalinity],   y[kAmmoniaCapacity], y[kNitriteCapacity]};
         }
     }
 
@@ -158,10 +159,13 @@ public:
         if (m_next < m_samples.size() && m_samples[m_next] <= end) {
             const Curve nitrate = step.curve(kNitrate);
             const Curve alkalinity = step.curve(kAlkalinity);
+            const Curve capacityA = step.curve(kAmmoniaCapacity);
+            const Curve capacityN = step.curve(kNitriteCapacity);
             do {
                 const double theta = std::clamp((m_samples[m_next] - step.start) / step.length, 0.0, 1.0);
-                m_trace.samples[m_next++] = {larger(tan.at(theta), Pack{}), larger(nitrite.at(theta), Pack{}),
-                                             larger(nitrate.at(theta), Pack{}), alkalinity.at(theta)};
+                m_trace.samples[m_next++] = {larger(tan.at(theta), Pack{}),       larger(nitrite.at(theta), Pack{}),
+                                             larger(nitrate.at(theta), Pack{}),   alkalinity.at(theta),
+                                             larger(capacityA.at(theta), Pack{}), larger(capacityN.at(theta), Pack{})};
             } while (m_next < m_samples.size() && m_samples[m_next] <= end);
         }
     }
@@ -274,6 +278,8 @@ void keepLane(PackTrace& whole, const PackTrace& single, std::size_t lane)
         copy(whole.samples[i].nitrite, single.samples[i].nitrite);
         copy(whole.samples[i].nitrate, single.samples[i].nitrate);
         copy(whole.samples[i].alkalinity, single.samples[i].alkalinity);
+        copy(whole.samples[i].ammoniaCapacity, single.samples[i].ammoniaCapacity);
+        copy(whole.samples[i].nitriteCapacity, single.samples[i].nitriteCapacity);
     }
     for (std::size_t i = 0; i < whole.meanAmmonia.size(); ++i) {
         copy(whole.meanAmmonia[i], single.meanAmmonia[i]);
@@ -345,6 +351,13 @@ StepControl<kStateCount> tankControl(double relative)
     control.components[kAlkalinity].mayBeNegative = true;
     control.components[kRemoved].relative = -1.0; // a ledger: follows from the others
     return control;
+}
+
+UsableShare usableShare(const Coefficients<double>& c, double tan, double nitrite, double alkalinity_meq_per_L)
+{
+    const auto factor = WaterFactors<true>::of(c, tan, nitrite, alkalinity_meq_per_L);
+    return {factor.ammonia.over * tan / (factor.ammonia.under * (c.ammoniaHalf + tan)),
+            factor.nitrite.over * nitrite / (factor.nitrite.under * (c.nitriteHalf + nitrite))};
 }
 
 void runToStops(const Scenario& scenario, std::span<const Member, kLanes> members,

@@ -44,19 +44,31 @@ struct Scenario
     std::vector<double> samples;        ///< sorted days within the span at which the interpolated state is wanted
 };
 
+/// What a filter of unit capacity oxidises per day in given water: ammonia oxidisers at `tan`, nitrite oxidisers at
+/// `nitrite` (mg N/L), with the member's temperature, pH over the day and inhibitions. Multiply by the capacities.
+struct UsableShare
+{
+    double ammonia = 0.0;
+    double nitrite = 0.0;
+};
+[[nodiscard]] UsableShare usableShare(const Coefficients<double>& coefficients, double tan, double nitrite,
+                                      double alkalinity_meq_per_L);
+
 /// Largest logged fraction times gain that a water change may reach.
 inline constexpr double kLargestChange = 0.98;
 
 /// Error control for a relative tolerance; 1e-4 serves display, 4e-4 calibration.
 [[nodiscard]] StepControl<kStateCount> tankControl(double relative);
 
-/// Dissolved values at one sample, one lane per member.
+/// Dissolved values and the filter at one sample, one lane per member.
 struct Sample
 {
     Pack totalAmmonia{};
     Pack nitrite{};
     Pack nitrate{};
     Pack alkalinity{};
+    Pack ammoniaCapacity{}; ///< mg N/L/d saturated at 25 C
+    Pack nitriteCapacity{};
 };
 
 /// What a pack of members did. Reused from run to run so that no run allocates.
