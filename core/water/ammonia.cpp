@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/ammonia.h"
 
+#include "core/water/carbonate.h"
 #include "core/water/constants.h"
 
 #include <algorithm>
@@ -58,6 +59,16 @@ std::optional<double> unionisedFraction(double pH, double t_C)
         return std::nullopt;
     }
     return 1.0 / (1.0 + std::pow(10.0, *constant - pH));
+}
+
+std::optional<double> unionisedFractionInSalt(double pH, double t_C, double ionicStrength)
+{
+    const auto constant = pKa(t_C);
+    if (!constant || !within(pH, 2.0, 13.0) || !within(ionicStrength, 0.0, 0.1)) {
+        return std::nullopt;
+    }
+    const double ammonium = activityCoefficient(1, {t_C, ionicStrength});
+    return 1.0 / (1.0 + std::pow(10.0, *constant - pH) / ammonium);
 }
 
 std::optional<MgNPerL> freeAmmonia(MgNPerL total, double pH, double t_C)

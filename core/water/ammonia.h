@@ -18,8 +18,18 @@ namespace littoral::water {
 /// lowers the true share by 4-9 % in tap water: the error is on the cautious side.
 [[nodiscard]] std::optional<double> unionisedFraction(double pH, double t_C);
 
+/// The same with the activity of ammonium by the Davies equation: what a meter's pH means in water of that ionic
+/// strength, 0..0.1 mol/L. Within half a per cent of full speciation at 0.005 and 0.010 mol/L.
+[[nodiscard]] std::optional<double> unionisedFractionInSalt(double pH, double t_C, double ionicStrength);
+
 /// Free ammonia for a total, same basis (mg N/L) in and out.
 [[nodiscard]] std::optional<MgNPerL> freeAmmonia(MgNPerL total, double pH, double t_C);
+
+/// Free ammonia above which fish are harmed, and towards which they begin to die (UF/IFAS circular FA16). The trade acts
+/// at 0.02 mg N/L.
+inline constexpr MgNPerL kFreeAmmoniaHarm{0.05};
+inline constexpr MgNPerL kFreeAmmoniaLethal{2.0};
+inline constexpr MgNPerL kFreeAmmoniaTradeLimit{0.02};
 
 /// Freshwater criteria of EPA 822-R-13-001 (2013), mg N/L of total ammonia: CMC is an average over an hour, CCC over 30
 /// days. pH 6.5..9.0, 0..30 °C. They are averages that protect the most sensitive tenth of species (mussels and snails

@@ -4,6 +4,8 @@
 #include "core/water/constants.h"
 #include "core/water/units.h"
 
+#include <optional>
+
 /// Nitrite enters fish by the chloride uptake of the gill, so chloride protects by its mass ratio to nitrite.
 namespace littoral::water {
 
@@ -21,5 +23,14 @@ inline constexpr double kSaltPerChloride = (atomic::kNa + atomic::kCl) / atomic:
 /// The same as grams of sodium chloride for a tank. Salt stays until it is changed out; some plants and snails suffer.
 [[nodiscard]] double saltNeeded_g(NitriteIon nitrite, double chloridePresent_mg_per_L, double net_L,
                                   double ratio = kProtectiveChlorideRatio);
+
+/// Nitrite limits by the chloride of the water (British Columbia, Nordin & Pommen, updated Meays 2009, table 2; from
+/// memory): water without chloride, as remineralised without it, falls into the strictest band.
+struct NitriteLimits
+{
+    MgNPerL highest;
+    MgNPerL mean30Days;
+};
+[[nodiscard]] std::optional<NitriteLimits> nitriteLimits(double chloride_mg_per_L);
 
 } // namespace littoral::water

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <filesystem>
 #include <fstream>
 #include <ostream>
 #include <sstream>
@@ -62,10 +63,11 @@ std::ostream& operator<<(std::ostream& out, const CheckValue& value)
                << value.source << ", " << value.status;
 }
 
-std::vector<CheckValue> checkValues()
+namespace {
+
+void readFile(const std::filesystem::path& path, std::vector<CheckValue>& rows)
 {
-    std::ifstream in(LITTORAL_SOURCE_DIR "/tests/data/check_values_water.csv");
-    std::vector<CheckValue> rows;
+    std::ifstream in(path);
     std::string line;
     std::getline(in, line); // headings
     while (std::getline(in, line)) {
@@ -73,6 +75,22 @@ std::vector<CheckValue> checkValues()
         if (c.size() == 7) {
             rows.push_back({c[0], c[1], numbers(c[2]), std::stod(c[3]), c[4], c[5], c[6]});
         }
+    }
+}
+
+} // namespace
+
+std::vector<CheckValue> checkValues()
+{
+    const std::filesystem::path data = LITTORAL_SOURCE_DIR "/tests/data";
+    std::vector<std::filesystem::path> files{data / "check_values_water.csv"};
+    for (const auto& entry : std::filesystem::directory_iterator(data / "water")) {
+        files.push_back(entry.path());
+    }
+    std::ranges::sort(files);
+    std::vector<CheckValue> rows;
+    for (const std::filesystem::path& file : files) {
+        readFile(file, rows);
     }
     return rows;
 }

@@ -5,7 +5,8 @@
 #include <string>
 #include <vector>
 
-/// A row of tests/data/check_values_water.csv: what a function must give, to what tolerance, and who says so.
+/// A row of tests/data/check_values_water.csv or of a file in tests/data/water: what a function must give, to what
+/// tolerance, and who says so.
 struct CheckValue
 {
     std::string id;
@@ -19,7 +20,7 @@ struct CheckValue
 
 std::ostream& operator<<(std::ostream& out, const CheckValue& value);
 
-/// Every row of the file; empty when it cannot be read.
+/// Every row of all the files; a file that cannot be read has none.
 std::vector<CheckValue> checkValues();
 
 /// Does `actual` satisfy the row's tolerance? False as well for a tolerance it does not understand.
