@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/care/adopted_plan.h"
 #include "core/care/rounds.h"
 
 #include <algorithm>
@@ -44,6 +45,7 @@ public:
         , m_desk(desk)
         , m_layout(*desk.at.layout)
         , m_cadence(work, desk.at)
+        , m_plan(planInForce(*desk.at.row, m_layout, desk.at.now))
     {
         m_rows.add(m_layout.tasks, work.key, desk.at.now);
         takeChanges();
@@ -139,7 +141,8 @@ private:
         const bool follows = m_layout.layout.followsCadence;
         QDate day = last ? last->addDays(1) : m_desk.recordFrom;
         for (; day <= end; day = day.addDays(1)) {
-            const auto pace = follows ? m_cadence.on(day) : triggeredOnly(day);
+            const bool planned = m_plan && day <= m_plan->lastDay;
+            const auto pace = follows && !planned ? m_cadence.on(day) : triggeredOnly(day);
             if (!pace || (last && last->daysTo(day) < gapDays(pace->everyDays, *last, beforeLast))) {
                 continue;
             }
@@ -152,12 +155,14 @@ private:
         return std::nullopt;
     }
 
-    /// For a layout whose changes are set by hand: only what a reading asks for.
+    /// For a layout whose changes are set by hand or by an adopted plan: only what a reading asks for, and under a plan
+    /// only one that the plan did not know.
     [[nodiscard]] std::optional<Pace> triggeredOnly(const QDate& day) const
     {
         const auto tight = m_cadence.on(day);
         const bool asks = std::ranges::any_of(m_cadence.triggers(), [&](const Trigger& t) {
-            return t.everyDays > 0.0 && day >= t.at.localDate() && !(t.lastDay && *t.lastDay < day);
+            const bool known = m_plan && day <= m_plan->lastDay && t.at <= m_plan->adopted;
+            return t.everyDays > 0.0 && !known && day >= t.at.localDate() && !(t.lastDay && *t.lastDay < day);
         });
         return asks ? tight : std::nullopt;
     }
@@ -326,7 +331,7 @@ private:
         TaskRows answers;
         answers.add(m_layout.tasks, u"cadence-ease"_s, m_desk.at.now);
         const auto skipped = answers.lastSkip();
-        if (!m_layout.layout.followsCadence || (skipped && skipped->daysTo(m_desk.today) < 7) ||
+        if (!m_layout.layout.followsCadence || m_plan || (skipped && skipped->daysTo(m_desk.today) < 7) ||
             (!answers.doneDays().empty() && answers.doneDays().back().daysTo(m_desk.today) < 7)) {
             return;
         }
@@ -360,6 +365,7 @@ private:
     const Desk& m_desk;
     const record::LayoutRecord& m_layout;
     Cadence m_cadence;
+    std::optional<PlanInForce> m_plan;
     TaskRows m_rows;
     std::optional<QDate> m_last;
     std::optional<QDate> m_beforeLast;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/case_events.h"
 
+#include "core/care/adopted_plan.h"
 #include "core/care/due.h"
+#include "core/care/stock.h"
 #include "core/facade/evidence.h"
 #include "core/sim/parameters.h"
 
@@ -78,6 +80,7 @@ int CaseEvents::sourceIndex(record::SourceWaterId id)
         return 0;
     }
     m_waters.push_back(id);
+    out.sources.push_back(id);
     out.request.tank.setup.sources.push_back(caseWater(source, *then.layout(full.layout.id)));
     return static_cast<int>(m_waters.size());
 }
@@ -146,6 +149,8 @@ void CaseEvents::addEntry(const Entry& entry)
     case EntryKind::Addition:
         if (entry.load_mgN_per_L_d) {
             add(day, EventKind::LivestockRate, *entry.load_mgN_per_L_d);
+        } else if (entry.planned && !care::isAboutPlants(entry)) {
+            ++out.load.unknownAnimals;
         }
         break;
     case EntryKind::Loss:
@@ -179,14 +184,14 @@ void CaseEvents::addStart()
     }
 }
 
-void CaseEvents::addCadence(double lastDay)
+void CaseEvents::addCadence(double lastDay, const QDate& after)
 {
     const QDate until = out.flooded.plusDays(lastDay).localDate();
     const double now = out.request.tank.decisionDay;
     const record::Entry* last = then.layout(full.layout.id)->lastDone(EntryKind::WaterChange, out.asOf);
     const QTime usual = last == nullptr ? QTime(12, 0) : last->at.toDateTime().time();
     for (const care::DueItem& item : care::dueWork(then, full.layout.id, out.asOf, until)) {
-        if (item.kind != care::WorkKind::WaterChange || !item.fraction) {
+        if (item.kind != care::WorkKind::WaterChange || !item.fraction || (after.isValid() && item.due <= after)) {
             continue;
         }
         const QDateTime local(item.due, usual, Qt::OffsetFromUTC, out.asOf.offsetSeconds());
@@ -196,7 +201,7 @@ void CaseEvents::addCadence(double lastDay)
     }
 }
 
-void CaseEvents::collect(double lastDay)
+void CaseEvents::collectPast()
 {
     for (const Entry& entry : then.layout(full.layout.id)->entries) {
         if (!entry.planned) {
@@ -204,6 +209,10 @@ void CaseEvents::collect(double lastDay)
         }
     }
     addStart();
+}
+
+void CaseEvents::collectPlan(double lastDay)
+{
     int missed = 0;
     const std::vector<Entry> plan = planAfter(full, out.asOf, &missed);
     for (const Entry& entry : plan) {
@@ -215,12 +224,20 @@ void CaseEvents::collect(double lastDay)
                            "Forecast", "Planned but past their date and not entered as done, so left out: %1.")
                            .arg(missed);
     }
-    if (out.plannedChanges > 0) {
+    const auto force = care::planInForce(then, *then.layout(full.layout.id), out.asOf);
+    if (out.plannedChanges > 0 || force) {
         out.plan = PlanFollowed::Recorded;
+        if (force && full.layout.followsCadence) {
+            addCadence(lastDay, force->lastDay);
+        }
     } else if (full.layout.followsCadence) {
-        addCadence(lastDay);
+        addCadence(lastDay, {});
         out.plan = out.plannedChanges > 0 ? PlanFollowed::Cadence : PlanFollowed::None;
     }
+}
+
+void CaseEvents::finish()
+{
     std::ranges::stable_sort(out.request.tank.events, {}, &forecast::Event::day);
     foldBeforeStart();
 }

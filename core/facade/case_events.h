@@ -24,7 +24,12 @@ public:
     {
     }
 
-    void collect(double lastDay);
+    /// What was done by asOf, and how the layout began.
+    void collectPast();
+    /// What is to come, to lastDay.
+    void collectPlan(double lastDay);
+    /// Sorts the events; those before a settled tank's run become its starting rates.
+    void finish();
 
 private:
     const record::Row& row;
@@ -38,7 +43,8 @@ private:
     void addFeeding(const record::Entry& entry, double day);
     void addMedia(const record::Entry& entry, double day);
     void addStart();
-    void addCadence(double lastDay);
+    /// The cadence's rounds after `after` (an invalid day: all of them).
+    void addCadence(double lastDay, const QDate& after);
     void foldBeforeStart();
     void add(double day, forecast::EventKind kind, double amount, int source = 0);
     [[nodiscard]] int sourceIndex(record::SourceWaterId id);

@@ -28,6 +28,8 @@ record::TestKit usualCard(const QString& parameter)
     return kit;
 }
 
+} // namespace
+
 forecast::Kit likelihoodKit(const record::TestKit& kit)
 {
     const record::Unit* unit = record::findParameter(kit.parameter)->unit(kit.unit);
@@ -41,7 +43,22 @@ forecast::Kit likelihoodKit(const record::TestKit& kit)
     return made;
 }
 
-} // namespace
+record::TestKit kitOf(const record::Row& row, const record::Reading& reading)
+{
+    const record::TestKit* stored = row.kit(reading.kit);
+    return stored != nullptr && stored->parameter == reading.parameter ? *stored : usualCard(reading.parameter);
+}
+
+forecast::CaseReading likelihoodReading(const record::Reading& reading, const forecast::Kit& kit)
+{
+    forecast::CaseReading made;
+    made.low = std::max(0.0, reading.low * kit.unitsPerMgN);
+    made.high = reading.censoring == record::Censoring::Above ? std::numeric_limits<double>::infinity()
+                                                              : reading.high * kit.unitsPerMgN;
+    made.below = reading.censoring == record::Censoring::Below;
+    made.tag = reading.id.value;
+    return made;
+}
 
 std::optional<forecast::Substance> substanceOf(const QString& parameter)
 {
@@ -59,9 +76,9 @@ std::optional<forecast::Substance> substanceOf(const QString& parameter)
 
 int CaseKits::kitIndex(const record::Reading& reading)
 {
-    const record::TestKit* stored = m_row.kit(reading.kit);
-    const bool usable = stored != nullptr && stored->parameter == reading.parameter;
-    const record::KitId id = usable ? stored->id : record::KitId{};
+    const record::TestKit kit = kitOf(m_row, reading);
+    const bool usable = static_cast<bool>(kit.id);
+    const record::KitId id = kit.id;
     for (std::size_t i = 0; i < m_out.kits.size(); ++i) {
         if (m_out.kits[i].id == id && m_out.kits[i].parameter == reading.parameter) {
             return static_cast<int>(i);
@@ -72,7 +89,6 @@ int CaseKits::kitIndex(const record::Reading& reading)
                                                      "%1 was entered without a kit; a common colour card was taken.")
                              .arg(record::findParameter(reading.parameter)->name);
     }
-    const record::TestKit kit = usable ? *stored : usualCard(reading.parameter);
     m_out.kits.push_back(kit);
     m_out.request.tank.kits.push_back(likelihoodKit(kit));
     return static_cast<int>(m_out.kits.size()) - 1;
@@ -83,15 +99,10 @@ void CaseKits::add(const record::Reading& reading, double day)
     if (!substanceOf(reading.parameter)) {
         return;
     }
-    forecast::CaseReading made;
+    const int kit = kitIndex(reading);
+    forecast::CaseReading made = likelihoodReading(reading, m_out.request.tank.kits[static_cast<std::size_t>(kit)]);
     made.day = day;
-    made.kit = kitIndex(reading);
-    const double units = m_out.request.tank.kits[static_cast<std::size_t>(made.kit)].unitsPerMgN;
-    made.low = std::max(0.0, reading.low * units);
-    made.high =
-        reading.censoring == record::Censoring::Above ? std::numeric_limits<double>::infinity() : reading.high * units;
-    made.below = reading.censoring == record::Censoring::Below;
-    made.tag = reading.id.value;
+    made.kit = kit;
     m_out.request.tank.readings.push_back(made);
 }
 

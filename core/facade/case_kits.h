@@ -24,6 +24,13 @@ private:
     ForecastCase& m_out;
 };
 
+/// The kit a reading of tan, no2 or no3 counts as: its own, or the common colour card in the parameter's usual unit.
+[[nodiscard]] record::TestKit kitOf(const record::Row& row, const record::Reading& reading);
+/// That kit as the likelihood needs it.
+[[nodiscard]] forecast::Kit likelihoodKit(const record::TestKit& kit);
+/// A reading in that kit's unit.
+[[nodiscard]] forecast::CaseReading likelihoodReading(const record::Reading& reading, const forecast::Kit& kit);
+
 /// What the forecaster measures by this parameter key; nothing for parameters outside the nitrogen cycle.
 [[nodiscard]] std::optional<forecast::Substance> substanceOf(const QString& parameter);
 

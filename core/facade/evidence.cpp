@@ -8,6 +8,13 @@ namespace littoral::facade {
 using record::Entry;
 using record::EntryKind;
 
+namespace {
+
+// A change planned for today whose hour has passed is taken to be done this long from now.
+constexpr double kSoonDays = 1.0 / 24.0;
+
+} // namespace
+
 bool isIntervention(EntryKind kind)
 {
     switch (kind) {
@@ -47,6 +54,9 @@ std::vector<Entry> planAfter(const record::LayoutRecord& layout, const record::M
         } else if (!entry.planned && entry.at <= asOf) {
             continue;
         }
+        if (as.at <= asOf && as.kind == EntryKind::WaterChange && as.at.localDate() == asOf.localDate()) {
+            as.at = asOf.plusDays(kSoonDays); // its hour has passed, its day has not
+        }
         if (as.at <= asOf) {
             if (missed != nullptr) {
                 ++*missed;
@@ -70,6 +80,8 @@ record::Row asKnownAt(const record::Row& row, record::LayoutId layoutId, const r
     known.templates = row.templates;
     known.targets = row.targets;
     known.settings = row.settings;
+    std::ranges::copy_if(row.plans, std::back_inserter(known.plans),
+                         [&](const record::Plan& plan) { return plan.layout == layoutId && plan.created <= asOf; });
     const record::LayoutRecord* full = row.layout(layoutId);
     if (full == nullptr) {
         return known;
@@ -88,12 +100,14 @@ record::Row asKnownAt(const record::Row& row, record::LayoutId layoutId, const r
         then.entries.push_back(entry);
     }
     // Plans that had lapsed by then stay visible as plans; those to come stand as they were planned.
+    std::vector<Entry> plan = planAfter(*full, asOf, nullptr);
     for (const Entry& entry : full->entries) {
-        if (entry.planned && entry.at <= asOf) {
+        const bool toCome = std::ranges::find(plan, entry.id, &Entry::id) != plan.end();
+        if (entry.planned && entry.at <= asOf && !toCome) {
             then.entries.push_back(entry);
         }
     }
-    std::ranges::move(planAfter(*full, asOf, nullptr), std::back_inserter(then.entries));
+    std::ranges::move(plan, std::back_inserter(then.entries));
     for (record::Task task : full->tasks) {
         if (task.closedAt && *task.closedAt > asOf) {
             task.state = record::TaskState::Open;

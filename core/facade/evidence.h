@@ -13,7 +13,8 @@ namespace littoral::facade {
 [[nodiscard]] bool isIntervention(record::EntryKind kind);
 
 /// Entries of later than `asOf` as a plan: what was planned as it was planned, the rest as recorded. Open plans whose
-/// date is past are left out and counted in `missed` (may be null).
+/// date is past are left out and counted in `missed` (may be null); a water change planned for asOf's own day is still
+/// to come whatever its hour.
 [[nodiscard]] std::vector<record::Entry> planAfter(const record::LayoutRecord& layout, const record::Moment& asOf,
                                                    int* missed);
 

@@ -6,6 +6,8 @@
 #include "core/facade/case_events.h"
 #include "core/facade/case_kits.h"
 #include "core/facade/evidence.h"
+#include "core/facade/learned.h"
+#include "core/wording/plan_sentences.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -114,6 +116,7 @@ struct Builder
     {
         const record::SourceWater* own = row.source(known.layout.source);
         tank().setup.sources = {caseWater(own, known)};
+        out.sources = {known.layout.source};
         if (own == nullptr || !own->nitrate_mgN_per_L) {
             out.remarks << words(
                 "Nitrate of the source water is not stated; a wide range was taken. A reading of it would help.");
@@ -132,6 +135,64 @@ struct Builder
                 kits.add(reading, day);
             }
         }
+    }
+
+    /// Feeding and animals, those planned included, unless the load was given.
+    void load(const std::optional<double>& given)
+    {
+        FilterLoad& load = out.load;
+        if (given) {
+            load = {*given, 0.0, 0.0, 0, true};
+        } else {
+            for (const forecast::Event& event : tank().events) {
+                if (event.kind == forecast::EventKind::FeedRate) {
+                    load.feeding = event.amount;
+                } else if (event.kind == forecast::EventKind::LivestockRate) {
+                    (event.day <= tank().decisionDay ? load.animals : load.planned) += event.amount;
+                }
+            }
+            load.animals = std::max(load.animals, 0.0);
+            load.planned = std::max(load.planned, -load.animals);
+        }
+        out.request.load_mgN_per_L_d = std::max(load.total(), 0.0);
+        const QString remark = wording::loadRemark(load.feeding, load.animals, load.planned, load.stated);
+        if (!remark.isEmpty()) {
+            out.remarks << remark;
+        }
+        if (load.unknownAnimals > 0 && !load.stated) {
+            out.remarks << words("Planned animals whose load is not stated count for nothing in what the filter has to "
+                                 "carry. Additions of this kind: %1.")
+                               .arg(load.unknownAnimals);
+        }
+    }
+
+    /// Which gate's date the next tests are to narrow.
+    void focus(const record::Row& then, const QString& wanted)
+    {
+        const auto& gates = out.request.gates;
+        const auto place = [&](const QString& key) {
+            const auto found = std::ranges::find(gates, key.toStdString(), &forecast::GateRule::key);
+            return found == gates.end() ? -1 : static_cast<int>(found - gates.begin());
+        };
+        if (!wanted.isEmpty() || gates.empty()) {
+            out.request.focusGate = place(wanted);
+            return;
+        }
+        for (const care::GateState& gate : care::gateStates(then, known.layout.id, out.asOf)) {
+            if (gate.state() != care::Known::Met && place(gate.key) >= 0) {
+                out.request.focusGate = place(gate.key);
+                return;
+            }
+        }
+    }
+
+    void lessons(const ForecastOptions& options)
+    {
+        if (!options.learn || row.settings.value(kLearnSetting) == u"off"_s) {
+            return;
+        }
+        out.lessons = options.teachers != nullptr ? lessonsFor(full, *options.teachers)
+                                                  : lessonsFor(full, teachersOf(row, out.asOf));
     }
 
     void seed(const QString& name)
@@ -178,6 +239,13 @@ struct Builder
                 all.add(step);
             }
         }
+        all.add(out.request.load_mgN_per_L_d);
+        all.add(static_cast<quint64>(out.request.focusGate + 1));
+        all.add(out.request.inflation);
+        for (const Lessons& lessons : out.lessons) {
+            all.add(lessons.teacher->fingerprint);
+            all.add(static_cast<quint64>(lessons.about.size()));
+        }
         out.fingerprint = all.value();
     }
 };
@@ -199,22 +267,32 @@ Result<ForecastCase> forecastCase(const record::Row& row, record::LayoutId layou
     }
     const record::Row then = asKnownAt(row, layoutId, asOf);
     ForecastCase out;
+    out.layout = layoutId;
     out.asOf = asOf;
     out.flooded = full->layout.flooded;
     out.request.tank.decisionDay = std::max(0.0, record::daysBetween(out.flooded, asOf));
     out.request.horizonDays = options.horizonDays;
     out.request.stepDays = options.stepDays;
     out.request.extraDays = options.extraDays;
+    out.request.inflation = options.inflation;
 
     Builder builder{row, *full, *then.layout(layoutId), out};
     const auto volume = tank == nullptr ? std::nullopt : record::netVolume(*tank, full->layout);
     builder.setup(volume ? volume->litres : 0.0);
     builder.readings();
     const double lastDay = std::max(kCompletionHorizonDay, out.request.tank.decisionDay + options.horizonDays);
-    CaseEvents(row, *full, then, volume ? volume->litres : 0.0, out).collect(lastDay);
+    CaseEvents events(row, *full, then, volume ? volume->litres : 0.0, out);
+    events.collectPast();
+    if (options.withPlan) {
+        events.collectPlan(lastDay);
+    }
+    events.finish();
+    builder.load(options.load_mgN_per_L_d);
     if (options.withGates) {
         out.request.gates = care::gateRules(then, layoutId);
+        builder.focus(then, options.focusGate);
     }
+    builder.lessons(options);
     builder.seed(tank == nullptr ? QString() : tank->name);
     builder.fingerprint();
     return out;

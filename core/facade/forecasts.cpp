@@ -2,6 +2,8 @@
 #include "core/facade/forecasts.h"
 
 #include "core/facade/keeper.h"
+#include "core/facade/learned.h"
+#include "core/facade/track_record.h"
 
 #include <QCoreApplication>
 #include <QThreadPool>
@@ -20,6 +22,23 @@ struct Slot
     std::stop_source stop{std::nostopstate};
 };
 
+/// Learns from the row's other layouts, calibrates and forecasts; returns why not, or nothing.
+QString run(ForecastResult& result, Learning& learning, const std::stop_token& token)
+{
+    learning.teach(result.inputs, token);
+    auto fitted = forecast::fit(result.inputs.request, token);
+    if (!fitted) {
+        return QString::fromStdString(fitted.error().sentence());
+    }
+    result.fit = std::move(fitted).value();
+    auto answer = forecast::forecast(result.inputs.request, result.fit, token);
+    if (!answer) {
+        return QString::fromStdString(answer.error().sentence());
+    }
+    result.forecast = std::move(answer).value();
+    return {};
+}
+
 // Fine enough that a water change shows as the step it is.
 constexpr double kLaneStepDays = 0.25;
 
@@ -28,6 +47,7 @@ constexpr double kLaneStepDays = 0.25;
 struct Forecasts::Private
 {
     Keeper& keeper;
+    Learning learning;
     QThreadPool pool;
     std::map<record::LayoutId, Slot> requests;
 
@@ -81,19 +101,21 @@ void Forecasts::refresh()
 {
     const record::Row& row = d->keeper.row();
     const record::Moment now = d->keeper.clock().now();
+    const std::vector<TeacherPtr> teachers = teachersOf(row, now);
     for (const record::Tank& tank : row.tanks) {
         const record::LayoutRecord* layout = row.currentLayout(tank.id, now);
         if (layout != nullptr && !layout->layout.ended && layout->layout.flooded <= now) {
-            request(layout->layout.id);
+            request(layout->layout.id, teachers);
         }
     }
 }
 
-void Forecasts::request(record::LayoutId id)
+void Forecasts::request(record::LayoutId id, const std::vector<TeacherPtr>& teachers)
 {
     Slot& slot = d->requests[id];
     ForecastOptions options;
     options.stepDays = kLaneStepDays;
+    options.teachers = &teachers;
     auto inputs = forecastCase(d->keeper.row(), id, d->keeper.clock().now(), options);
     if (!inputs) {
         emit failed(id, QString::fromStdString(inputs.error().sentence()));
@@ -110,13 +132,7 @@ void Forecasts::request(record::LayoutId id)
     auto shared = std::make_shared<ForecastResult>();
     shared->inputs = std::move(*inputs);
     d->pool.start([this, id, print, shared, token = slot.stop.get_token()] {
-        auto answer = forecast::forecast(shared->inputs.request, token);
-        QString failure;
-        if (answer) {
-            shared->forecast = std::move(answer).value();
-        } else {
-            failure = QString::fromStdString(answer.error().sentence());
-        }
+        const QString failure = run(*shared, d->learning, token);
         QMetaObject::invokeMethod(
             this, [this, id, print, shared, failure] { adopt(id, print, shared, failure); }, Qt::QueuedConnection);
     });
@@ -137,7 +153,17 @@ void Forecasts::adopt(record::LayoutId id, quint64 print, const std::shared_ptr<
     }
     slot.newest = made;
     slot.current = print;
+    keep(*made);
     emit ready(id);
+}
+
+/// For the track record. A store that cannot be written, or is busy, goes without: the forecast itself is none the
+/// worse, and the next one is kept.
+void Forecasts::keep(const ForecastResult& made)
+{
+    if (d->keeper.hasStore() && !d->keeper.isReadOnly()) {
+        static_cast<void>(keepIssued(*d->keeper.store(), made));
+    }
 }
 
 void Forecasts::wait()

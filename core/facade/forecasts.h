@@ -17,6 +17,7 @@ class Keeper;
 struct ForecastResult
 {
     ForecastCase inputs;
+    forecast::Fit fit; ///< the calibrated members, for plans and sliders
     forecast::Forecast forecast;
 };
 
@@ -46,7 +47,8 @@ signals:
     void failed(littoral::record::LayoutId layout, const QString& sentence);
 
 private:
-    void request(record::LayoutId layout);
+    void request(record::LayoutId layout, const std::vector<TeacherPtr>& teachers);
+    void keep(const ForecastResult& made);
     void adopt(record::LayoutId layout, quint64 print, const std::shared_ptr<ForecastResult>& made,
                const QString& failure);
 

@@ -255,6 +255,27 @@ Result<record::EntryId> Keeper::enter(record::Entry entry)
     return id;
 }
 
+/// The planned entry a round stands for; nullptr when it stands for none.
+const record::Entry* Keeper::plannedFor(const care::DueItem& item) const
+{
+    const record::LayoutRecord* layout = item.plannedEntry ? m_row.layout(item.layout) : nullptr;
+    if (layout == nullptr) {
+        return nullptr;
+    }
+    const auto found = std::ranges::find(layout->entries, item.plannedEntry, &record::Entry::id);
+    return found == layout->entries.end() || !found->planned ? nullptr : &*found;
+}
+
+/// A plan is moved by moving what is planned: there is no cadence to come back to.
+Result<void> Keeper::movePlanned(record::Entry entry, const QDate& day, const QString& label)
+{
+    const QDateTime at = entry.at.toDateTime();
+    entry.at = record::Moment::fromDateTime(QDateTime(day, at.time(), Qt::OffsetFromUTC, entry.at.offsetSeconds()));
+    Edit edit(label);
+    edit.put(std::move(entry));
+    return commit(edit);
+}
+
 record::Task Keeper::taskFor(const care::DueItem& item) const
 {
     if (item.task) {
@@ -303,6 +324,9 @@ Result<void> Keeper::skip(const care::DueItem& item, const QString& reason)
     task.closedAt = m_clock.now();
     task.reason = reason.trimmed();
     Edit edit(tr("work skipped"));
+    if (const record::Entry* planned = plannedFor(item)) {
+        edit.remove(planned->id);
+    }
     edit.put(std::move(task));
     return commit(edit);
 }
@@ -311,6 +335,9 @@ Result<void> Keeper::snooze(const care::DueItem& item, const QDate& until)
 {
     if (!until.isValid() || until <= m_clock.today()) {
         return Error{Fault::BadInput, tr("Snoozing needs a day after today.").toStdString(), {}, {}};
+    }
+    if (const record::Entry* planned = plannedFor(item)) {
+        return movePlanned(*planned, until, tr("work snoozed"));
     }
     record::Task task = taskFor(item);
     task.movedTo = until;
@@ -324,6 +351,9 @@ Result<void> Keeper::moveTo(const care::DueItem& item, const QDate& day)
 {
     if (!day.isValid()) {
         return Error{Fault::BadInput, tr("That is not a day.").toStdString(), {}, {}};
+    }
+    if (const record::Entry* planned = plannedFor(item)) {
+        return movePlanned(*planned, day, tr("work moved"));
     }
     record::Task task = taskFor(item);
     task.movedTo = day;

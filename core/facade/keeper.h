@@ -65,6 +65,7 @@ public:
     /// Done at `at`: a water change becomes an entry, other work an upkeep entry or a closed task, as the template
     /// says.
     [[nodiscard]] Result<void> markDone(const care::DueItem& item, const record::Moment& at);
+    /// Of a round that stands for a planned entry: skipping takes the plan out, snoozing and moving move it.
     [[nodiscard]] Result<void> skip(const care::DueItem& item, const QString& reason);
     [[nodiscard]] Result<void> snooze(const care::DueItem& item, const QDate& until);
     [[nodiscard]] Result<void> moveTo(const care::DueItem& item, const QDate& day);
@@ -80,6 +81,8 @@ signals:
 private:
     Result<void> reload();
     record::Task taskFor(const care::DueItem& item) const;
+    const record::Entry* plannedFor(const care::DueItem& item) const;
+    Result<void> movePlanned(record::Entry entry, const QDate& day, const QString& label);
 
     const record::Clock& m_clock;
     std::unique_ptr<store::Store> m_store;

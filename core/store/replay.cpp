@@ -76,8 +76,17 @@ public:
         if (!*same) {
             return noLongerSo(m_connection, m_label);
         }
-        return step.to ? (step.from ? update(step) : insert(step))
-                       : m_connection.prepare(step.table->remove).bind(step.id).exec();
+        if (step.to) {
+            return step.from ? update(step) : insert(step);
+        }
+        if (step.table->name == u"layout"_s) {
+            // Forecasts are kept beside the journal, so no step of it takes them out before their layout.
+            const auto gone = m_connection.prepare(u"DELETE FROM forecast WHERE layout = ?"_s).bind(step.id).exec();
+            if (!gone) {
+                return gone;
+            }
+        }
+        return m_connection.prepare(step.table->remove).bind(step.id).exec();
     }
 
 private:

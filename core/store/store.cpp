@@ -183,6 +183,50 @@ Result<std::vector<record::IssuedForecast>> Store::issuedForecasts(record::Layou
     return forecasts;
 }
 
+Result<std::optional<record::IssuedForecast>> Store::newestIssued(record::LayoutId layout) const
+{
+    Statement query = d->connection->prepare(RowMapping<record::IssuedForecast>::table().select +
+                                             u" WHERE layout = ? ORDER BY issued_utc DESC, id DESC LIMIT 1"_s);
+    if (const auto done = query.bind(layout.value).exec(); !done) {
+        return done.error();
+    }
+    if (query.next()) {
+        return std::optional(RowMapping<record::IssuedForecast>::record(query.row()));
+    }
+    if (const auto sound = query.end(); !sound) {
+        return sound.error();
+    }
+    return std::optional<record::IssuedForecast>{};
+}
+
+Result<record::ForecastId> Store::keepIssued(record::IssuedForecast forecast)
+{
+    if (const auto allowed = d->mayWrite(); !allowed) {
+        return allowed.error();
+    }
+    forecast.id.value = Edit::nextId();
+    if (const auto sound = RowMapping<record::IssuedForecast>::check(forecast); !sound) {
+        return sound.error();
+    }
+    auto transaction = Transaction::begin(*d->connection, Transaction::Kind::Immediate);
+    if (!transaction) {
+        return transaction.error();
+    }
+    {
+        Statement insert = d->connection->prepare(RowMapping<record::IssuedForecast>::table().insert);
+        for (const QVariant& value : RowMapping<record::IssuedForecast>::values(forecast)) {
+            insert.bind(value);
+        }
+        if (const auto written = insert.exec(); !written) {
+            return written.error();
+        }
+    }
+    if (const auto committed = transaction->commit(); !committed) {
+        return committed.error();
+    }
+    return forecast.id;
+}
+
 bool Store::changedOutside()
 {
     const qint64 now = d->dataVersionNow();

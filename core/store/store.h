@@ -59,6 +59,11 @@ public:
     [[nodiscard]] Result<QByteArray> photoBytes(record::PhotoId id) const;
     /// Forecasts issued for a layout, oldest first, bodies included.
     [[nodiscard]] Result<std::vector<record::IssuedForecast>> issuedForecasts(record::LayoutId layout) const;
+    /// The one issued last; nothing when there is none.
+    [[nodiscard]] Result<std::optional<record::IssuedForecast>> newestIssued(record::LayoutId layout) const;
+    /// Keeps a forecast as issued, beside the journal: it is nobody's change, and undo does not take it back. Its id is
+    /// made here. Goes when its layout goes.
+    [[nodiscard]] Result<record::ForecastId> keepIssued(record::IssuedForecast forecast);
 
     /// True once after each time another program changed the file.
     [[nodiscard]] bool changedOutside();

@@ -83,8 +83,8 @@ TEST(Layers, WaterSimulationAndForecastKnowNoQtAtAll)
 
 TEST(Layers, OnlyTheStoreKnowsSql)
 {
-    for (const QString& folder : {u"core/record"_s, u"core/care"_s, u"core/wording"_s, u"core/exchange"_s,
-                                  u"core/facade"_s, u"ui"_s, u"app"_s}) {
+    for (const QString& folder : {u"core/record"_s, u"core/care"_s, u"core/facts"_s, u"core/findings"_s,
+                                  u"core/wording"_s, u"core/exchange"_s, u"core/facade"_s, u"ui"_s, u"app"_s}) {
         const QStringList found = offenders(folder, kSql);
         EXPECT_TRUE(found.isEmpty()) << listed(found);
     }
@@ -99,7 +99,12 @@ TEST(Layers, ArrowsOnlyGoDown)
         {u"core/forecast"_s, {u"core/base"_s, u"core/water"_s, u"core/sim"_s}},
         {u"core/record"_s, {u"core/base"_s, u"core/water"_s}},
         {u"core/care"_s, {u"core/base"_s, u"core/water"_s, u"core/record"_s, u"core/forecast"_s}},
-        {u"core/wording"_s, {u"core/base"_s, u"core/water"_s, u"core/record"_s, u"core/forecast"_s, u"core/care"_s}},
+        {u"core/facts"_s, {u"core/base"_s, u"core/water"_s, u"core/record"_s, u"core/care"_s}},
+        {u"core/findings"_s, {u"core/base"_s, u"core/water"_s, u"core/record"_s, u"core/care"_s, u"core/facts"_s}},
+        {u"core/wording"_s,
+         {u"core/base"_s, u"core/water"_s, u"core/record"_s, u"core/forecast"_s, u"core/care"_s, u"core/facts"_s,
+          u"core/findings"_s}},
+        {u"core/sheets"_s, {u"core/base"_s, u"core/water"_s, u"core/record"_s, u"core/wording"_s}},
         {u"core/store"_s, {u"core/base"_s, u"core/water"_s, u"core/record"_s}},
         {u"core/exchange"_s, {u"core/base"_s, u"core/water"_s, u"core/record"_s}},
     };
