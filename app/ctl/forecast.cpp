@@ -3,6 +3,7 @@
 #include "app/ctl/forecast_output.h"
 #include "app/ctl/verbs.h"
 #include "core/exchange/field_reader.h"
+#include "core/facade/track_record.h"
 
 #include <QCoreApplication>
 #include <thread>
@@ -32,6 +33,11 @@ void declareOptions(Arguments& arguments)
     arguments.option(u"at"_s, u"DAY,DAY..."_s, words("Further rows at these instants, in days since flooding."));
     arguments.option(u"threads"_s, u"N"_s,
                      words("How many tanks at a time; one per core if not given. The answer does not depend on it."));
+    arguments.option(u"load"_s, u"MG"_s,
+                     words("What the filter is to carry, mg N per litre of tank and day; what feeding, animals and "
+                           "plans in the record come to if not given."));
+    arguments.flag(u"no-learning"_s, words("Learn nothing from finished layouts of the row."));
+    arguments.flag(u"keep"_s, words("Keep the forecast in the store for the track record. Not with --as-of."));
     arguments.dataFormats();
 }
 
@@ -44,6 +50,8 @@ std::optional<ForecastQuestion> readQuestion(Context& context, const Arguments& 
     question.stepHours = arguments.number(context, u"step"_s, 0.25, 720.0, bad).value_or(24.0);
     const int cores = std::max(1, static_cast<int>(std::thread::hardware_concurrency()));
     question.threads = static_cast<int>(arguments.number(context, u"threads"_s, 1.0, 256.0, bad).value_or(cores));
+    question.load_mgN_per_L_d = arguments.number(context, u"load"_s, 0.0, 50.0, bad);
+    question.learn = !arguments.isSet(u"no-learning"_s);
     const QStringList instants = arguments.value(u"at"_s).split(u',', Qt::SkipEmptyParts);
     for (const QString& text : instants) {
         const std::optional<double> day = exchange::parseNumber(text);
@@ -68,6 +76,19 @@ std::vector<record::TankId> chosenTanks(Context& context, const Arguments& argum
         chosen.push_back(tank->id);
     }
     return chosen;
+}
+
+/// Keeps what was forecast; the exit code.
+int keepAll(Context& context, store::Store& store, const std::vector<TankForecast>& all)
+{
+    for (const TankForecast& one : all) {
+        if (one.forecast) {
+            if (const auto kept = facade::keepIssued(store, one.result()); !kept) {
+                return context.fail(kept.error());
+            }
+        }
+    }
+    return kDone;
 }
 
 void print(Context& context, const Arguments& arguments, const std::vector<TankForecast>& all)
@@ -110,7 +131,12 @@ int runForecast(Context& context, const QStringList& line)
     if (!question) {
         return kUsage;
     }
-    const OpenStore keeper = openStore(context, arguments.operands()[0], store::Access::ReadOnly);
+    const bool keep = arguments.isSet(u"keep"_s);
+    if (keep && arguments.isSet(u"as-of"_s)) {
+        return arguments.misused(context, words("--keep is for the present: leave out --as-of."));
+    }
+    const OpenStore keeper =
+        openStore(context, arguments.operands()[0], keep ? store::Access::ReadWrite : store::Access::ReadOnly);
     if (!keeper) {
         return keeper.code;
     }
@@ -129,6 +155,11 @@ int runForecast(Context& context, const QStringList& line)
     const bool some = std::ranges::any_of(all, [](const TankForecast& one) { return one.forecast.has_value(); });
     if (some || arguments.isSet(u"all"_s)) {
         print(context, arguments, all);
+    }
+    if (keep) {
+        if (const int kept = keepAll(context, *keeper->store(), all); kept != kDone) {
+            return kept;
+        }
     }
     return arguments.isSet(u"all"_s) && code == kRefused ? kDone : code;
 }

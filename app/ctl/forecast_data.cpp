@@ -157,6 +157,20 @@ QJsonObject oddsObject(const TankForecast& one, const forecast::DateOdds& odds)
             {u"last_day"_s, dayText(odds.lastDay).toDouble()}};
 }
 
+QJsonArray capacityRows(const TankForecast& one)
+{
+    QJsonArray rows;
+    const auto& capacity = one.forecast->capacity;
+    for (std::size_t i = 0; i < one.forecast->days.size() && i < capacity[0].future.size(); ++i) {
+        const double day = one.forecast->days[i];
+        rows.append(QJsonObject{{u"day"_s, dayText(day).toDouble()},
+                                {u"date"_s, dateText(one, day)},
+                                {u"ammonia_oxidisers"_s, bandArray(capacity[0].future[i])},
+                                {u"nitrite_oxidisers"_s, bandArray(capacity[1].future[i])}});
+    }
+    return rows;
+}
+
 QString planWord(facade::PlanFollowed plan)
 {
     switch (plan) {
@@ -216,6 +230,12 @@ QJsonObject tankObject(const TankForecast& one)
     object.insert(u"parameters"_s, parameters);
     object.insert(u"cycle_complete"_s, oddsObject(one, one.forecast->complete));
     object.insert(u"gates"_s, gates);
+    object.insert(u"capacity_mgn_per_l_d"_s, capacityRows(one));
+    object.insert(u"load_mgn_per_l_d"_s, rounded(one.inputs.request.load_mgN_per_L_d));
+    if (!one.forecast->carriesLoad.gridDays.empty()) {
+        object.insert(u"carries_load"_s, oddsObject(one, one.forecast->carriesLoad));
+    }
+    object.insert(u"learned"_s, QJsonArray::fromStringList(one.learned));
     object.insert(u"diagnostics"_s, diagnosticsObject(one));
     return object;
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/ctl/forecast_run.h"
 
+#include "core/facade/learned.h"
+#include "core/facade/next_tests.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <atomic>
@@ -51,6 +54,9 @@ TankForecast prepare(const record::Row& row, const record::Tank& tank, const For
     options.stepDays = question.stepHours / 24.0;
     std::ranges::copy_if(question.extraDays, std::back_inserter(options.extraDays),
                          [&](double day) { return day >= age; });
+    options.focusGate = question.gate;
+    options.load_mgN_per_L_d = question.load_mgN_per_L_d;
+    options.learn = question.learn;
     auto inputs = facade::forecastCase(row, layout->layout.id, question.asOf, options);
     if (inputs) {
         out.inputs = std::move(inputs).value();
@@ -86,14 +92,22 @@ std::vector<TankForecast> runForecasts(const record::Row& row, const std::vector
     }
     // Each worker takes the next tank and writes to that tank's place alone: no order of finishing shows in the result.
     std::atomic<std::size_t> next = 0;
+    facade::Learning learning;
     const auto work = [&] {
         for (std::size_t i = next++; i < all.size(); i = next++) {
             if (all[i].error) {
                 continue;
             }
-            auto answer = forecast::forecast(all[i].inputs.request);
+            learning.teach(all[i].inputs);
+            auto fitted = forecast::fit(all[i].inputs.request);
+            if (!fitted) {
+                all[i].error = fitted.error();
+                continue;
+            }
+            auto answer = forecast::forecast(all[i].inputs.request, *fitted);
             if (answer) {
                 all[i].forecast = std::move(answer).value();
+                all[i].fit = std::move(fitted).value();
             } else {
                 all[i].error = answer.error();
             }
@@ -109,6 +123,7 @@ std::vector<TankForecast> runForecasts(const record::Row& row, const std::vector
     for (TankForecast& one : all) {
         if (one.forecast) {
             one.surprising = surprisingReadings(row, one.forecast->diagnostics);
+            one.learned = facade::learnedSentences(row, one.inputs.learned);
         }
     }
     return all;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/facade/forecast_case.h"
+#include "core/facade/forecasts.h"
 #include "core/forecast/forecaster.h"
 #include "core/record/row.h"
 
@@ -18,6 +18,9 @@ struct ForecastQuestion
     double stepHours = 24.0;
     std::vector<double> extraDays; ///< days since flooding
     int threads = 1;
+    QString gate;                           ///< whose date the next tests narrow; empty: the next one not open yet
+    std::optional<double> load_mgN_per_L_d; ///< what the filter is to carry, if not what the record comes to
+    bool learn = true;                      ///< from finished layouts of the row
 };
 
 /// A reading that the fitted members find hard to explain: worth repeating the test.
@@ -36,11 +39,15 @@ struct TankForecast
     QString tank;
     int layoutNumber = 1;
     facade::ForecastCase inputs;
+    std::optional<forecast::Fit> fit; ///< set with forecast
     std::optional<forecast::Forecast> forecast;
     std::vector<SurprisingReading> surprising;
+    QStringList learned; ///< sentences
     std::optional<Error> error;
 
     [[nodiscard]] double horizonDay() const { return inputs.request.tank.decisionDay + inputs.request.horizonDays; }
+    /// With forecast and fit set: what the facade works on.
+    [[nodiscard]] facade::ForecastResult result() const { return {inputs, *fit, *forecast}; }
     [[nodiscard]] record::Moment dateOf(double day) const { return inputs.flooded.plusDays(day); }
 };
 

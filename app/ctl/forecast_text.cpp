@@ -3,6 +3,7 @@
 #include "app/ctl/text_table.h"
 #include "core/care/gates.h"
 #include "core/wording/numbers.h"
+#include "core/wording/plan_sentences.h"
 #include "core/wording/sentences.h"
 
 #include <QCoreApplication>
@@ -104,6 +105,22 @@ QString planSentence(const facade::ForecastCase& inputs)
     return words("Plan followed: no water changes are planned.");
 }
 
+/// What the weaker guild could take now, and when both carry the load that is given or planned.
+QString capacityLines(const TankForecast& one)
+{
+    const auto& capacity = one.forecast->capacity;
+    if (capacity[0].future.empty() || capacity[1].future.empty()) {
+        return {};
+    }
+    const forecast::Band& ammonia = capacity[0].future.front();
+    const forecast::Band& nitrite = capacity[1].future.front();
+    const forecast::Band& weaker = ammonia[3] < nitrite[3] ? ammonia : nitrite;
+    QString text = wording::capacityText(weaker[kLow8], weaker[kHigh8]) + u'\n';
+    const QString load = wording::carriesLoadText(one.forecast->carriesLoad, one.inputs.request.load_mgN_per_L_d,
+                                                  one.inputs.flooded, today(one));
+    return load.isEmpty() ? text : text + words("%1.").arg(load) + u'\n';
+}
+
 QString diagnosticsText(const TankForecast& one)
 {
     QString text;
@@ -180,9 +197,12 @@ QString forecastText(const TankForecast& one)
     for (std::size_t i = 0; i < one.forecast->gates.size(); ++i) {
         text += datesSentence(one, gateName(one.inputs.request.gates[i].key), one.forecast->gates[i]) + u'\n';
     }
-    text += planSentence(one.inputs) + u'\n';
+    text += capacityLines(one) + planSentence(one.inputs) + u'\n';
     for (const QString& remark : one.inputs.remarks) {
         text += words("Assumed: %1").arg(remark) + u'\n';
+    }
+    for (const QString& sentence : one.learned) {
+        text += words("Learned: %1").arg(sentence) + u'\n';
     }
     text += diagnosticsText(one);
     for (const auto substance :

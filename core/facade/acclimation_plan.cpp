@@ -29,8 +29,8 @@ AcclimationWay wayFor(bool touchy, const BagWater& bag, const AcclimationPlan& p
     if (bag.travelHours > kLongTravel_h) {
         return AcclimationWay::Quick;
     }
-    const bool alike = plan.phStep && plan.ghStep && std::abs(*plan.phStep) <= kPhAlike &&
-                       std::abs(*plan.ghStep) <= kGhAlike_deg;
+    const bool alike =
+        plan.phStep && plan.ghStep && std::abs(*plan.phStep) <= kPhAlike && std::abs(*plan.ghStep) <= kGhAlike_deg;
     return alike && !touchy ? AcclimationWay::Float : AcclimationWay::Drip;
 }
 

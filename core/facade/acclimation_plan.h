@@ -27,15 +27,15 @@ struct TankWater
 
 /// Which way to go, by travel and difference (common practice).
 enum class AcclimationWay {
-    Float,     ///< short trip, water alike: temperature only
-    Drip,      ///< some difference, or animals that are touchy about it
-    Quick,     ///< hours in the bag: open and move without delay, as ammonia turns free when the gas leaves
-    OverDays,  ///< hardness too far apart: in quarantine, over days
+    Float,    ///< short trip, water alike: temperature only
+    Drip,     ///< some difference, or animals that are touchy about it
+    Quick,    ///< hours in the bag: open and move without delay, as ammonia turns free when the gas leaves
+    OverDays, ///< hardness too far apart: in quarantine, over days
 };
 
 enum class AcclimationAct {
     LightsOff,
-    FloatBag,  ///< value: minutes; to the tank's temperature
+    FloatBag, ///< value: minutes; to the tank's temperature
     OpenBag,
     StartDrip, ///< value: mL/min, second: minutes, to three times the volume
     MatchTemperature,
@@ -56,8 +56,8 @@ struct AcclimationPlan
 {
     AcclimationWay way = AcclimationWay::Float;
     std::vector<AcclimationStep> steps;
-    bool phUnknown = false, ghUnknown = false; ///< of the bag: the careful way was taken
-    std::optional<double> phStep, ghStep;      ///< tank less bag
+    bool phUnknown = false, ghUnknown = false;  ///< of the bag: the careful way was taken
+    std::optional<double> phStep, ghStep;       ///< tank less bag
     std::optional<double> phPerHour, ghPerHour; ///< on the way taken; nothing when it is not gradual
 };
 

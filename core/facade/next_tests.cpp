@@ -51,7 +51,7 @@ QString layoutTitle(const record::Row& row, record::LayoutId id)
     if (row.layoutsOf(tank->id).size() < 2) {
         return tank->name;
     }
-    return QCoreApplication::translate("Forecast", "%1, layout %2")
+    return QCoreApplication::translate("Forecast", "%1 (layout %2)")
         .arg(tank->name, QString::number(layout->layout.number));
 }
 

@@ -18,7 +18,7 @@ inline constexpr double kWorthATest_d = 0.5;
 /// Key of the gate whose date the next tests narrow; "complete" for the end of the cycle.
 [[nodiscard]] QString focusKey(const ForecastCase& inputs);
 
-/// "Fen Corner", with the layout's number where the tank has had several: "Fen Corner, layout 2".
+/// "Fen Corner", with the layout's number where the tank has had several: "Fen Corner (layout 2)".
 [[nodiscard]] QString layoutTitle(const record::Row& row, record::LayoutId layout);
 
 /// What was learned, sentence by sentence, the layouts named.

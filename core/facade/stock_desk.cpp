@@ -113,8 +113,7 @@ void addLots(forecast::Request& request, const AdditionTrial& trial)
         std::max(request.tank.decisionDay, record::daysBetween(trial.basis->inputs.flooded, trial.addition.first));
     for (int lot = 0; lot < trial.addition.lots; ++lot) {
         const double load = additionLoad(trial.addition, trial.addition.inLot(lot), trial.net_L);
-        request.tank.events.push_back(
-            {first + 1e-3 + kLotDays * lot, forecast::EventKind::LivestockRate, load, 0});
+        request.tank.events.push_back({first + 1e-3 + kLotDays * lot, forecast::EventKind::LivestockRate, load, 0});
     }
     std::ranges::stable_sort(request.tank.events, {}, &forecast::Event::day);
 }
@@ -185,7 +184,9 @@ Result<AdditionTrial> tryAddition(const std::shared_ptr<const ForecastResult>& b
                                   double net_L, bool poorInChloride, const std::stop_token& stop)
 {
     if (basis == nullptr || basis->fit.members == nullptr || net_L <= 0.0) {
-        return Error{Fault::BadInput, words("The litres of this tank are not known.").toStdString(), {},
+        return Error{Fault::BadInput,
+                     words("The litres of this tank are not known.").toStdString(),
+                     {},
                      words("Give its dimensions, or the litres measured on flood day.").toStdString()};
     }
     AdditionTrial trial;
@@ -197,8 +198,7 @@ Result<AdditionTrial> tryAddition(const std::shared_ptr<const ForecastResult>& b
     trial.capacity = weaker(*basis);
     trial.ammoniaLimit = kAmmoniaAnimals;
     trial.freeLimit = care::limits::kFreeAmmoniaAnimals;
-    trial.nitriteLimit =
-        poorInChloride ? care::limits::kNitriteAnimalsPoorChloride : care::limits::kNitriteAnimals;
+    trial.nitriteLimit = poorInChloride ? care::limits::kNitriteAnimalsPoorChloride : care::limits::kNitriteAnimals;
     const forecast::Request before = requestOf(*basis, addition);
     forecast::Request after = before;
     addLots(after, trial);
@@ -220,10 +220,9 @@ Result<AdditionTrial> tryAddition(const std::shared_ptr<const ForecastResult>& b
     trial.nitriteOverBefore = over(low.nitrite, trial.nitriteLimit);
     trial.freeOverBefore = over(low.free, trial.freeLimit);
     for (const forecast::GateRule& gate : basis->inputs.request.gates) {
-        trial.gates.push_back(
-            {QString::fromStdString(gate.key),
-             low.keeping(gate.total_mgN_per_L, gate.nitrite_mgN_per_L, gate.free_mgN_per_L),
-             high.keeping(gate.total_mgN_per_L, gate.nitrite_mgN_per_L, gate.free_mgN_per_L)});
+        trial.gates.push_back({QString::fromStdString(gate.key),
+                               low.keeping(gate.total_mgN_per_L, gate.nitrite_mgN_per_L, gate.free_mgN_per_L),
+                               high.keeping(gate.total_mgN_per_L, gate.nitrite_mgN_per_L, gate.free_mgN_per_L)});
     }
     return trial;
 }

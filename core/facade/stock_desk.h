@@ -41,12 +41,12 @@ struct AdditionTrial
     std::shared_ptr<const ForecastResult> basis;
     Addition addition;
     double net_L = 0.0;
-    double loadNow = 0.0;   ///< mg N/L/d, feeding and animals as recorded
-    double loadAdded = 0.0; ///< mg N/L/d
-    forecast::Band capacity{}; ///< of the weaker guild today, mg N/L/d
-    std::vector<double> days;  ///< since flooding
-    std::vector<forecast::Band> ammonia, nitrite;             ///< with the addition, mg N/L
-    std::vector<forecast::Band> ammoniaBefore, nitriteBefore; ///< without
+    double loadNow = 0.0;                                           ///< mg N/L/d, feeding and animals as recorded
+    double loadAdded = 0.0;                                         ///< mg N/L/d
+    forecast::Band capacity{};                                      ///< of the weaker guild today, mg N/L/d
+    std::vector<double> days;                                       ///< since flooding
+    std::vector<forecast::Band> ammonia, nitrite;                   ///< with the addition, mg N/L
+    std::vector<forecast::Band> ammoniaBefore, nitriteBefore;       ///< without
     double ammoniaLimit = 0.0, nitriteLimit = 0.0, freeLimit = 0.0; ///< mg N/L
     /// Odds that the peak goes over the limit at some time, with the addition and without.
     double ammoniaOver = 0.0, nitriteOver = 0.0, freeOver = 0.0;
@@ -65,8 +65,8 @@ struct AdditionTrial
                                                 const Addition& addition, double net_L, bool poorInChloride,
                                                 const std::stop_token& stop = {});
 
-/// Writes the lots as planned entries, or all of it as added at `now`, in one change that undo takes back. `reason` goes
-/// into the note (why a gate was not waited for).
+/// Writes the lots as planned entries, or all of it as added at `now`, in one change that undo takes back. `reason`
+/// goes into the note (why a gate was not waited for).
 [[nodiscard]] Result<void> planAddition(Keeper& keeper, record::LayoutId layout, const Addition& addition,
                                         const QString& reason = {});
 [[nodiscard]] Result<void> recordAddition(Keeper& keeper, record::LayoutId layout, const Addition& addition,

@@ -15,8 +15,8 @@ namespace littoral::facade {
 
 /// The stretch of readings that a range is held against.
 inline constexpr double kStockWaterDays = 14.0;
-/// Least quarantine, and the better one (21 days quoted as a generally accepted minimum in a reproduction of the UF/IFAS
-/// white-spot circular; 28 to 42 are common practice).
+/// Least quarantine, and the better one (21 days quoted as a generally accepted minimum in a reproduction of the
+/// UF/IFAS white-spot circular; 28 to 42 are common practice).
 inline constexpr int kQuarantineLeast_d = 21;
 inline constexpr int kQuarantineBetter_d = 28;
 
@@ -88,8 +88,8 @@ struct AnimalRow
     std::optional<facts::Species> species;
     int count = 0;
     int lost = 0;
-    record::Moment since; ///< first arrival; the day planned for
-    record::EntryId entry; ///< newest addition
+    record::Moment since;         ///< first arrival; the day planned for
+    record::EntryId entry;        ///< newest addition
     std::vector<StockCell> cells; ///< as StockModel::columns
     care::Known gate = care::Known::Unknown;
     std::vector<StockConcern> concerns; ///< serious ones first
@@ -113,9 +113,9 @@ struct PlantRow
     QString unit;
     record::Moment since;
     record::EntryId entry;
-    std::vector<CoverPoint> cover;      ///< oldest first
-    int lightNeed = 0;                  ///< 1..3; 0: not known
-    int co2Need = 0;                    ///< 1..4: none, optional, helpful, needed; 0: not known
+    std::vector<CoverPoint> cover; ///< oldest first
+    int lightNeed = 0;             ///< 1..3; 0: not known
+    int co2Need = 0;               ///< 1..4: none, optional, helpful, needed; 0: not known
     bool lightShort = false, lightMuch = false, co2Short = false;
     QString trouble; ///< subject of the newest observation about it that is not gone
     int severity = 0;

@@ -229,7 +229,8 @@ void addConcerns(StockModel& model, const record::LayoutRecord& layout, const re
             }
             if (other.species->id == row.species->id) {
                 // What lives here counts towards the group of what is to come, not the other way round.
-                together += j == i || other.place == StockPlace::Here || row.place != StockPlace::Here ? other.count : 0;
+                together +=
+                    j == i || other.place == StockPlace::Here || row.place != StockPlace::Here ? other.count : 0;
             } else if (row.place != StockPlace::Here || other.place == StockPlace::Here) {
                 beside(row, other);
             }
@@ -247,8 +248,12 @@ void addMoves(StockModel& model, const record::Row& row, const record::Moment& n
                 continue;
             }
             const bool given = entry.subject == u"given"_s;
-            MediaMove move{given ? layout.layout.tank : entry.otherTank, given ? entry.otherTank : layout.layout.tank,
-                           entry.at, entry.fraction, entry.subject == u"squeezings"_s, entry.id};
+            MediaMove move{given ? layout.layout.tank : entry.otherTank,
+                           given ? entry.otherTank : layout.layout.tank,
+                           entry.at,
+                           entry.fraction,
+                           entry.subject == u"squeezings"_s,
+                           entry.id};
             // The same transfer may stand in both tanks' records.
             const auto twin = std::ranges::find_if(model.moves, [&](const MediaMove& known) {
                 return known.from == move.from && known.to == move.to &&
@@ -272,10 +277,11 @@ void addClock(StockModel& model, const record::LayoutRecord& layout, const recor
             continue;
         }
         const bool animals = !care::isAboutPlants(entry);
-        const bool sign = entry.kind == EntryKind::Observation && care::isAnimalSign(entry.subject) &&
-                          entry.severity.value_or(1) > 0;
+        const bool sign =
+            entry.kind == EntryKind::Observation && care::isAnimalSign(entry.subject) && entry.severity.value_or(1) > 0;
         if ((entry.kind == EntryKind::Addition || entry.kind == EntryKind::Loss) && animals) {
-            clock.cause = entry.kind == EntryKind::Loss ? QuarantineClock::Cause::Loss : QuarantineClock::Cause::Arrival;
+            clock.cause =
+                entry.kind == EntryKind::Loss ? QuarantineClock::Cause::Loss : QuarantineClock::Cause::Arrival;
         } else if (sign) {
             clock.cause = QuarantineClock::Cause::Sign;
         } else {

@@ -166,7 +166,7 @@ public:
     /// The check made of this key, with its expected shift and who would come first for each answer.
     [[nodiscard]] Check tried(const EvidenceKey& key) const
     {
-        Check check{&key, 0.0, {}};
+        Check check{&key, 0.0, false, {}};
         const Answers answers(key, m_rivals);
         const std::vector<Answer> all = answers.all();
         // likelihood[answer][condition], each condition's summing to one over the answers
@@ -205,6 +205,7 @@ private:
         }
         check.expectedShift += chance * change;
         answer.first = m_rivals[first];
+        check.changesFirst = check.changesFirst || first != 0;
         check.answers.push_back(answer);
     }
 
@@ -233,6 +234,15 @@ std::vector<const EvidenceKey*> openKeys(const CaseView& view, const std::vector
     return keys;
 }
 
+/// A small margin keeps the order of asking where two do the same.
+bool decidesMore(const Check& check, const Check& best)
+{
+    if (check.changesFirst != best.changesFirst) {
+        return check.changesFirst;
+    }
+    return check.expectedShift > best.expectedShift + 1e-12;
+}
+
 } // namespace
 
 std::optional<Check> decidingCheck(const CaseView& view, const std::vector<Finding>& ranked)
@@ -247,7 +257,7 @@ std::optional<Check> decidingCheck(const CaseView& view, const std::vector<Findi
     std::optional<Check> best;
     for (const EvidenceKey* key : openKeys(view, contested.rivals())) {
         Check check = contested.tried(*key);
-        if (check.expectedShift > kLeastShift && (!best || check.expectedShift > best->expectedShift + 1e-12)) {
+        if (check.expectedShift > kLeastShift && (!best || decidesMore(check, *best))) {
             best = std::move(check);
         }
     }

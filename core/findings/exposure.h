@@ -17,7 +17,7 @@ struct Limit
 };
 
 /// Hours beyond a limit between two times. Between readings the value is taken to run straight; a water change or a
-/// dose in between is not seen. Stretches of over seven days between readings, and those before the first and after the
+/// dose in between is not seen. Stretches of over ten days between readings, and those before the first and after the
 /// last, count as not read.
 struct Exposure
 {

@@ -44,6 +44,7 @@ struct Check
 {
     const facts::EvidenceKey* key = nullptr;
     double expectedShift = 0.0; ///< 0..1: expected change of the shares of those in contest, see decidingCheck
+    bool changesFirst = false;  ///< some answer would put another finding first
     std::vector<Answer> answers;
 };
 
@@ -62,7 +63,8 @@ struct Report
 /// Among the first finding, its lookalikes and what else stands close (six at most) each has a share proportional to
 /// 2^(points/2). For every key nobody has looked at, each possible answer is tried: how much likelier it is under each
 /// condition follows from the same points, the shares are turned over accordingly, and the change (half the sum of
-/// absolute differences) is averaged over the answers. The key with the largest average wins. The shares serve this
+/// absolute differences) is averaged over the answers. The key with the largest average wins, among those of which some
+/// answer would put another finding first if there are any. The shares serve this
 /// comparison only and are never shown.
 [[nodiscard]] std::optional<Check> decidingCheck(const CaseView& view, const std::vector<Finding>& ranked);
 

@@ -25,8 +25,8 @@ namespace littoral::water {
 /// Free ammonia for a total, same basis (mg N/L) in and out.
 [[nodiscard]] std::optional<MgNPerL> freeAmmonia(MgNPerL total, double pH, double t_C);
 
-/// Free ammonia above which fish are harmed, and towards which they begin to die (UF/IFAS circular FA16). The trade acts
-/// at 0.02 mg N/L.
+/// Free ammonia above which fish are harmed, and towards which they begin to die (UF/IFAS circular FA16). The trade
+/// acts at 0.02 mg N/L.
 inline constexpr MgNPerL kFreeAmmoniaHarm{0.05};
 inline constexpr MgNPerL kFreeAmmoniaLethal{2.0};
 inline constexpr MgNPerL kFreeAmmoniaTradeLimit{0.02};

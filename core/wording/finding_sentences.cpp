@@ -244,7 +244,8 @@ QString unknownText(const Judged& judged, const facts::FactBook& book)
     case KeyKind::Reading:
         return words("%1 was not read.").arg(factText(key->name));
     case KeyKind::Event:
-        return words("%1: nothing on record.").arg(factText(key->name));
+        return judged.known.at.isValid() ? words("%1: not as lately as asked for.").arg(factText(key->name))
+                                         : words("%1: nothing on record.").arg(factText(key->name));
     default:
         return factText(key->question);
     }
@@ -260,6 +261,9 @@ QString checkText(const findings::Check& check)
 QStringList checkAnswers(const findings::Check& check)
 {
     QStringList lines;
+    if (!check.changesFirst) {
+        return {words("No answer would put another finding first; it makes the first one firmer or weaker.")};
+    }
     for (const findings::Answer& answer : check.answers) {
         lines << words("Answer \"%1\": %2 would come first.")
                      .arg(answerName(check, answer), factText(answer.first->name));
@@ -303,6 +307,13 @@ QString exposureText(const findings::Exposure& exposure, const QDate& today)
         return words("%1 was not read.").arg(name);
     }
     const QString days = plainNumber(std::round(exposure.gapHours / 24.0 * 10.0) / 10.0, 4);
+    if (exposure.hoursHigh <= 0.0) {
+        const QString quiet = limit.above
+                                  ? words("%1 never above %2 where it was read; highest %3 on %4; %5 days not read.")
+                                  : words("%1 never below %2 where it was read; lowest %3 on %4; %5 days not read.");
+        return quiet.arg(name, level, valueWithUnit(limit.parameter, exposure.worst),
+                         dateText(exposure.worstAt.localDate(), today), days);
+    }
     const QString pattern = limit.above
                                 ? words("%1 above %2 for about %3 h, %4 to %5 h by the kit's error; worst %6 on %7; %8 "
                                         "days not read.")

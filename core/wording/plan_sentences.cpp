@@ -207,8 +207,8 @@ QString carriesAtGateText(const std::optional<double>& odds, double load_mgN_per
 
 QString capacityText(double low_mgN_per_L_d, double high_mgN_per_L_d)
 {
-    return words("The filter could take %1 to %2 now, 8 in 10.")
-        .arg(loadText(low_mgN_per_L_d), loadText(high_mgN_per_L_d));
+    return words("The filter could take %1 to %2 a day now, 8 in 10.")
+        .arg(valueWithUnit(u"nh3"_s, low_mgN_per_L_d), valueWithUnit(u"nh3"_s, high_mgN_per_L_d));
 }
 
 QString loadRemark(double feeding_mgN_per_L_d, double animals_mgN_per_L_d, double planned_mgN_per_L_d, bool stated)

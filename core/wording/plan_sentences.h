@@ -42,7 +42,7 @@ namespace littoral::wording {
                                       const record::Moment& flooded, const QDate& today);
 /// "On the day the readings are clear, the filter carries 0.12 mg/L N a day: 3 in 10."
 [[nodiscard]] QString carriesAtGateText(const std::optional<double>& odds, double load_mgN_per_L_d);
-/// "The filter could take 0.05–0.21 mg/L N a day now, 8 in 10." of the weaker guild.
+/// "The filter could take 0.050 mg/L N to 0.21 mg/L N a day now, 8 in 10." of the weaker guild.
 [[nodiscard]] QString capacityText(double low_mgN_per_L_d, double high_mgN_per_L_d);
 /// Where the load comes from; empty when there is none.
 [[nodiscard]] QString loadRemark(double feeding_mgN_per_L_d, double animals_mgN_per_L_d, double planned_mgN_per_L_d,

@@ -15,7 +15,8 @@ TEST_F(Ctl, helpAndVersion)
 {
     EXPECT_TRUE(expect(0, {u"--help"_s}).contains("Exit codes: 0 done"));
     EXPECT_TRUE(expect(0, {u"--version"_s}).startsWith("littoralctl "));
-    for (const char* verb : {"init", "sample", "import", "due", "forecast", "export", "verify", "backup"}) {
+    for (const char* verb :
+         {"init", "sample", "import", "due", "forecast", "findings", "review", "export", "verify", "backup"}) {
         const QByteArray help = expect(0, {QString::fromLatin1(verb), u"--help"_s});
         EXPECT_TRUE(help.startsWith(QByteArray("Usage: littoralctl ") + verb + " FILE")) << help.toStdString();
         EXPECT_TRUE(help.contains("Examples:\n  littoralctl ")) << verb;

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sheets/families.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace littoral::sheets {
+
+const std::vector<Sheet>& sheets()
+{
+    static const std::vector<Sheet> kAll = [] {
+        std::vector<Sheet> all;
+        for (const auto& family :
+             {volumeSheets, changeSheets, sourceSheets, evaporationSheets, nitrogenSheets, co2Sheets, dosingSheets,
+              mineralSheets, rockSheets, energySheets, animalSheets, oxygenSheets, hygieneSheets}) {
+            std::ranges::move(family(), std::back_inserter(all));
+        }
+        return all;
+    }();
+    return kAll;
+}
+
+const Sheet* findSheet(const QString& key)
+{
+    const auto found =
+        std::ranges::find_if(sheets(), [&](const Sheet& s) { return s.key.compare(key, Qt::CaseInsensitive) == 0; });
+    return found == sheets().end() ? nullptr : &*found;
+}
+
+} // namespace littoral::sheets
