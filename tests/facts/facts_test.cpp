@@ -86,6 +86,27 @@ TEST(Facts, DiseaseIsLeftToProfessionals)
     }
 }
 
+TEST(Facts, DangerousActionsNameTheirCaution)
+{
+    const std::vector<std::pair<QString, QString>> dangers{
+        {u"peroxide"_s, u"C-H2O2"_s},  {u"bleach"_s, u"C-BLEACH"_s}, {u"acid"_s, u"C-ACID"_s},
+        {u"unplug"_s, u"C-ELEC"_s},    {u"cylinder"_s, u"C-CO2"_s},  {u"veterinarian"_s, u"C-MED"_s},
+        {u"change 50"_s, u"C-ELEC"_s}, {u"change 30"_s, u"C-ELEC"_s}};
+    int found = 0;
+    for (const facts::Condition& condition : facts::builtInFacts().conditions) {
+        const QString actions = condition.actions.join(u' ').toLower();
+        for (const auto& [word, caution] : dangers) {
+            if (actions.contains(word)) {
+                ++found;
+                EXPECT_TRUE(condition.cautions.contains(caution))
+                    << condition.id.toStdString() << " says " << word.toStdString() << " without "
+                    << caution.toStdString();
+            }
+        }
+    }
+    EXPECT_GE(found, 20);
+}
+
 TEST(Facts, EveryCautionIsReachedFromSomewhere)
 {
     const facts::FactBook& book = facts::builtInFacts();
