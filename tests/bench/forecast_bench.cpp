@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How long the parts of a forecast take. Build optimised; numbers from a Debug build mean nothing.
+// How long the parts of a forecast take, and our integrator against Boost.odeint at equal accuracy. Prints, judges
+// nothing. Build it optimised; numbers from a Debug build mean nothing.
 #include "core/forecast/forecaster.h"
-#include "core/forecast/priors.h"
+#include "tests/bench/speed_ratio.h"
 #include "tests/forecast/cases.h"
-#include "tests/forecast/reference_tank.h"
 
 #include <benchmark/benchmark.h>
 
-#include <array>
+#include <algorithm>
 #include <vector>
 
 namespace {
@@ -15,69 +15,57 @@ namespace {
 using namespace littoral;
 using namespace littoral::forecast;
 
-std::vector<sim::Member> someMembers(const TankCase& tank)
+constexpr double kDisplayTolerance = 1e-4;
+constexpr std::size_t kMembers = 256;
+
+double worstOf(const std::vector<double>& values)
 {
-    const Prior prior(tank);
-    Random random(3);
-    const Rows z = priorDraws(prior, 64, random);
-    std::vector<sim::Member> members;
-    for (std::size_t i = 0; i < z.count(); ++i) {
-        members.push_back(prior.member(z.row(i)));
-    }
-    return members;
+    return *std::max_element(values.begin(), values.end());
 }
 
 /// Four members to day 60 in lockstep; items are single runs.
-void runLanes(benchmark::State& state)
+void runFourLanes(benchmark::State& state, const bench::Ensemble& ensemble)
 {
-    const TankCase tank = cases::richSoil(7.0);
-    const auto members = someMembers(tank);
-    const sim::Scenario scenario = scenarioOf(tank, 60.0, false);
-    const auto control = sim::tankControl(1e-4);
     sim::PackTrace trace;
     std::size_t next = 0;
     for (auto _ : state) {
-        std::array<sim::Member, sim::kLanes> pack;
-        for (auto& member : pack) {
-            member = members[next++ % members.size()];
-        }
-        sim::runToStops(scenario, pack, control, trace);
+        bench::runLanes(ensemble, next, kDisplayTolerance, trace);
         benchmark::DoNotOptimize(trace.end);
+        next = (next + sim::kLanes) % ensemble.members.size();
     }
     state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(sim::kLanes));
 }
-BENCHMARK(runLanes)->Unit(benchmark::kMicrosecond);
 
-/// The same runs one by one with Boost.odeint's controlled Dormand-Prince at the same tolerance.
-void runOdeint(benchmark::State& state)
+/// The same runs one by one with the tolerance that makes odeint as accurate.
+void runOdeintAlone(benchmark::State& state, const bench::Ensemble& ensemble, const bench::Tolerance& tolerance)
 {
-    const TankCase tank = cases::richSoil(7.0);
-    const auto members = someMembers(tank);
-    const sim::Scenario scenario = scenarioOf(tank, 60.0, false);
     std::size_t next = 0;
     for (auto _ : state) {
-        double last = 0.0;
-        reference::run(scenario, members[next++ % members.size()], 1e-4,
-                       [&](double, const reference::Vector& y) { last = y[2]; });
-        benchmark::DoNotOptimize(last);
+        bench::runOdeint(ensemble, next, bench::Rates::Ours, tolerance, nullptr);
+        next = (next + 1) % ensemble.members.size();
     }
     state.SetItemsProcessed(state.iterations());
 }
-BENCHMARK(runOdeint)->Unit(benchmark::kMicrosecond);
 
-/// One tank with 45 readings, calibrated and forecast for 28 days with two gates.
+/// One tank with 45 readings, calibrated and forecast for 28 days with two gates; each repetition has its own seed.
 void calibrateAndForecast(benchmark::State& state)
 {
+    static std::uint64_t seed = 0;
     Request request;
     request.tank = cases::manyReadings(15, 21.0);
     request.gates = {{"G1", 7.0, 0.4, 0.02, 0.3, 3.0}, {"G2", 21.0, 0.2, 0.01, 0.1, 7.0}};
     for (auto _ : state) {
-        ++request.seed;
+        request.seed = ++seed;
         auto result = littoral::forecast::forecast(request);
         benchmark::DoNotOptimize(result);
     }
 }
-BENCHMARK(calibrateAndForecast)->Unit(benchmark::kMillisecond);
+BENCHMARK(calibrateAndForecast)
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(1)
+    ->Repetitions(25)
+    ->ComputeStatistics("worst", worstOf)
+    ->ReportAggregatesOnly();
 
 void forecastWithoutReadings(benchmark::State& state)
 {
@@ -93,4 +81,17 @@ BENCHMARK(forecastWithoutReadings)->Unit(benchmark::kMillisecond);
 
 } // namespace
 
-BENCHMARK_MAIN();
+int main(int argc, char** argv)
+{
+    benchmark::Initialize(&argc, argv);
+    if (benchmark::ReportUnrecognizedArguments(argc, argv)) {
+        return 1;
+    }
+    const bench::Ensemble ensemble = bench::ensembleOf(kMembers);
+    const bench::Tolerance tolerance = bench::reportSpeedRatio(ensemble, kDisplayTolerance);
+    benchmark::RegisterBenchmark("runFourLanes", runFourLanes, ensemble)->Unit(benchmark::kMicrosecond);
+    benchmark::RegisterBenchmark("runOdeintAlone", runOdeintAlone, ensemble, tolerance)->Unit(benchmark::kMicrosecond);
+    benchmark::RunSpecifiedBenchmarks();
+    benchmark::Shutdown();
+    return 0;
+}
