@@ -110,9 +110,9 @@ QString planCsv(const facade::RowPlan& plan)
                         plain(day.demineralised_L), plain(day.conditioner_mL), day.collides ? u"yes"_s : u"no"_s,
                         tanksOf(day)});
     }
-    return csvTable({u"day"_s, u"litres"_s, u"to_treat_L"_s, u"demineralised_L"_s, u"conditioner_mL"_s, u"collides"_s,
-                     u"tanks"_s},
-                    rows);
+    return csvTable(
+        {u"day"_s, u"litres"_s, u"to_treat_L"_s, u"demineralised_L"_s, u"conditioner_mL"_s, u"collides"_s, u"tanks"_s},
+        rows);
 }
 
 QString noteOf(const facade::WaterDay& day, const QDate& today)
@@ -138,8 +138,13 @@ QString planText(const facade::RowPlan& plan)
     if (rows.empty()) {
         return words("No water changes are due in these days.") + u'\n';
     }
-    rows.push_back({words("In all"), plain(plan.litres), plain(plan.toTreat_L), plain(plan.demineralised_L),
-                    plain(plan.conditioner_mL), {}, {}});
+    rows.push_back({words("In all"),
+                    plain(plan.litres),
+                    plain(plan.toTreat_L),
+                    plain(plan.demineralised_L),
+                    plain(plan.conditioner_mL),
+                    {},
+                    {}});
     QString text = textTable({words("Day"), words("Litres"), words("To treat, L"), words("Demineralised, L"),
                               words("Conditioner, mL"), words("Tanks"), words("Note")},
                              rows);
@@ -147,8 +152,8 @@ QString planText(const facade::RowPlan& plan)
         text += words("%1 has no measures: its litres are missing from the sums.").arg(tank) + u'\n';
     }
     for (const QString& blend : plan.blendUnknown) {
-        text += words("The parts of \"%1\" cannot be told: give its KH and that of the one tap water.").arg(blend) +
-                u'\n';
+        text +=
+            words("The parts of \"%1\" cannot be told: give its KH and that of the one tap water.").arg(blend) + u'\n';
     }
     return text;
 }

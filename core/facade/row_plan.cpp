@@ -105,8 +105,8 @@ private:
         change.litres = item.litres;
         change.daysOver = item.daysOver;
         change.byHand = item.reason.basis == care::Basis::ByHand || item.reason.basis == care::Basis::Planned;
-        change.large = item.fraction.value_or(0.0) >= m_options.largeFraction ||
-                       item.litres.value_or(0.0) >= m_options.large_L;
+        change.large =
+            item.fraction.value_or(0.0) >= m_options.largeFraction || item.litres.value_or(0.0) >= m_options.large_L;
         if (!item.litres) {
             addUnique(m_plan.volumeUnknown, tank.name);
         }

@@ -32,10 +32,10 @@ struct PlannedWater
     std::optional<double> litres;   ///< nothing when the tank's volume is not known
     QString source;                 ///< name of the water that goes in; empty: none is named for the layout
     double demineralised_L = 0.0;
-    double toTreat_L = 0.0;             ///< tap water that meets the conditioner
-    bool demineralisedUnknown = false;  ///< a blend whose parts cannot be told from its figures
-    bool byHand = false;                ///< planned for that day, not by the cadence
-    int daysOver = 0;                   ///< of a change past its day, which counts for today
+    double toTreat_L = 0.0;            ///< tap water that meets the conditioner
+    bool demineralisedUnknown = false; ///< a blend whose parts cannot be told from its figures
+    bool byHand = false;               ///< planned for that day, not by the cadence
+    int daysOver = 0;                  ///< of a change past its day, which counts for today
     bool large = false;
 };
 

@@ -26,7 +26,7 @@ struct Scale
 };
 // Wide enough for what the species listed bear; one scale for all rows, so that they can be compared.
 constexpr Scale kScales[]{
-    {"ph", 5.0, 8.5}, {"gh", 0.0, 25.0}, {"kh", 0.0, 20.0}, {"temp", 16.0, 32.0}, {"no3", 0.0, 60.0}};
+    {"ph", 4.0, 9.0}, {"gh", 0.0, 24.0}, {"kh", 0.0, 20.0}, {"temp", 16.0, 32.0}, {"no3", 0.0, 60.0}};
 
 double shown(const QString& parameter, double canonical)
 {

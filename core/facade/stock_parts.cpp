@@ -18,6 +18,9 @@ namespace {
 /// A fish that fits the mouth of one that eats small fish (common practice: a third of its length).
 constexpr double kMouthful = 1.0 / 3.0;
 constexpr double kTroubleDays = 28.0;
+/// The trade's two rules, by the daily sum and by PAR at the bed, differ by about half a step: nothing is called short
+/// within it (judgement).
+constexpr double kLightSlack = 0.5;
 
 bool has(const Species& species, const char* flag)
 {
@@ -157,7 +160,7 @@ void needs(PlantRow& plant, const StockModel& model)
     plant.lightNeed = lightNeed(*plant.species);
     plant.co2Need = co2Need(*plant.species);
     if (const auto sum = model.lightSum()) {
-        plant.lightShort = lightLevel(*sum) < plant.lightNeed - 1;
+        plant.lightShort = lightLevel(*sum) < plant.lightNeed - 1 - kLightSlack;
         plant.lightMuch = lightLevel(*sum) > plant.lightNeed + 1;
     }
     // Needed: 15 mg/L and more; helpful: some above what air and bed give.

@@ -10,8 +10,8 @@
 #include <functional>
 #include <memory>
 
-/// Readings of several tanks and parameters side by side, as plain values. Instants are UTC ms, values in the parameter's
-/// shown unit.
+/// Readings of several tanks and parameters side by side, as plain values. Instants are UTC ms, values in the
+/// parameter's shown unit.
 namespace littoral::facade {
 
 /// One parameter of one layout. `points`, `intervals` and `readings` are as long as one another; two arrays, because
@@ -72,8 +72,9 @@ struct TrendChoice
 /// The forecast of a layout, or nullptr.
 using ForecastOf = std::function<std::shared_ptr<const ForecastResult>(record::LayoutId)>;
 
-/// What there is to draw for the choice. Layouts and parameters the row does not know are left out; free ammonia ("nh3",
-/// mg/L N) is reckoned from total ammonia with the pH and temperature read nearest to it, CO2 also from pH and KH.
+/// What there is to draw for the choice. Layouts and parameters the row does not know are left out; free ammonia
+/// ("nh3", mg/L N) is reckoned from total ammonia with the pH and temperature read nearest to it, CO2 also from pH and
+/// KH.
 [[nodiscard]] TrendModel trendOf(const record::Row& row, const TrendChoice& choice, const ForecastOf& forecasts);
 
 /// Parameters that can be chosen, in the order shown, with how many readings the layouts have of each (for reckoned

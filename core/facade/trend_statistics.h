@@ -80,8 +80,8 @@ struct TrendStatistics
 [[nodiscard]] double shareWithin(double a, double b, const std::optional<double>& low,
                                  const std::optional<double>& high);
 
-/// First instant from which every later point (at least `needed` of them) is at or below `limit`; nothing while that has
-/// not come.
+/// First instant from which every later point (at least `needed` of them) is at or below `limit`; nothing while that
+/// has not come.
 [[nodiscard]] std::optional<qint64> clearSince(std::span<const TrendPoint> points, double limit, std::size_t needed);
 
 } // namespace littoral::facade

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/wording/entry_words.h"
 
+#include "core/facts/fact_book.h"
+#include "core/wording/review_points.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <array>
 #include <cmath>
+#include <optional>
 
 namespace littoral::wording {
 
@@ -30,6 +34,7 @@ constexpr std::array kSubjects{
     Subject{"trim-stems", QT_TRANSLATE_NOOP("EntryWords", "stems trimmed")},
     Subject{"trim-carpet", QT_TRANSLATE_NOOP("EntryWords", "carpet trimmed")},
     Subject{"filter-service", QT_TRANSLATE_NOOP("EntryWords", "filter service")},
+    Subject{"cylinder-change", QT_TRANSLATE_NOOP("EntryWords", "cylinder changed")},
     Subject{"media", QT_TRANSLATE_NOOP("EntryWords", "mature media")},
     Subject{"given", QT_TRANSLATE_NOOP("EntryWords", "media given")},
     Subject{"squeezings", QT_TRANSLATE_NOOP("EntryWords", "filter squeezings")},
@@ -62,10 +67,34 @@ QString amountText(const Entry& entry)
                                 : words("%1 %2").arg(plainNumber(*entry.amount), entry.unit);
 }
 
+/// What was set at a trial of gas or light, after the figure.
+QString withSubject(const QString& head, const QString& subject)
+{
+    return subject.isEmpty() ? head : words("%1: %2").arg(head, subject);
+}
+
 QString counted(const Entry& entry)
 {
     return entry.count ? words("%1 %2").arg(QString::number(*entry.count), subjectText(entry.subject))
                        : subjectText(entry.subject);
+}
+
+/// "Does it wipe off? with one finger" of "wipes_off=easy"; nothing when it is no answer to a question of the facts.
+std::optional<QString> tickText(const QString& subject)
+{
+    const qsizetype cut = subject.indexOf(u'=');
+    const facts::EvidenceKey* key = cut < 0 ? nullptr : facts::builtInFacts().key(subject.left(cut));
+    if (key == nullptr) {
+        return std::nullopt;
+    }
+    const auto fact = [](const QString& source) {
+        return QCoreApplication::translate("Facts", source.toUtf8().constData());
+    };
+    const QString value = subject.mid(cut + 1);
+    if (key->kind == facts::KeyKind::Tick) {
+        return words("%1 %2").arg(fact(key->question), fact(key->valueText(value)));
+    }
+    return words("%1 %2").arg(fact(key->name), key->unit.isEmpty() ? value : words("%1 %2").arg(value, key->unit));
 }
 
 QString coreText(const Entry& entry)
@@ -80,9 +109,9 @@ QString coreText(const Entry& entry)
     case EntryKind::MediaTransfer:
         return entry.fraction ? words("%1: %2, %3 % of a filter").arg(name, subject, percent(*entry.fraction)) : name;
     case EntryKind::LightChange:
-        return entry.amount ? words("%1 to %2 h").arg(name, plainNumber(*entry.amount)) : name;
+        return withSubject(entry.amount ? words("%1 to %2 h").arg(name, plainNumber(*entry.amount)) : name, subject);
     case EntryKind::Co2Change:
-        return entry.amount ? words("%1 to %2 mg/L").arg(name, plainNumber(*entry.amount)) : name;
+        return withSubject(entry.amount ? words("%1 to %2 mg/L").arg(name, plainNumber(*entry.amount)) : name, subject);
     case EntryKind::Observation:
         if (entry.severity) {
             return words("%1: %2, %3").arg(name, subject, severityWord(*entry.severity));
@@ -121,6 +150,12 @@ QString subjectText(const QString& subject)
         if (subject == QLatin1String(known.code)) {
             return words(known.text);
         }
+    }
+    if (const auto answer = reviewAnswerText(subject)) {
+        return *answer;
+    }
+    if (const auto tick = tickText(subject)) {
+        return *tick;
     }
     // Other codes of rules read well enough once their joints are taken out.
     QString plain = subject;

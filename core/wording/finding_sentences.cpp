@@ -134,61 +134,6 @@ QString hoursText(double hours)
     return plainNumber(hours < 10.0 ? std::round(hours * 10.0) / 10.0 : std::round(hours), 6);
 }
 
-/// Name and figures of a change, by kind.
-QString changeFigure(const findings::Change& change, double value)
-{
-    using findings::ChangeKind;
-    switch (change.kind) {
-    case ChangeKind::Event:
-        return plainNumber(value, 3);
-    case ChangeKind::LightHours:
-        return words("%1 h").arg(plainNumber(value, 3));
-    case ChangeKind::LightPar:
-        return words("%1 µmol/m²/s").arg(plainNumber(value, 3));
-    case ChangeKind::Co2Target:
-        return words("%1 mg/L").arg(plainNumber(value, 3));
-    case ChangeKind::WaterChanged:
-    case ChangeKind::LargestChange:
-        return percentText(value);
-    case ChangeKind::Reading:
-        return valueWithUnit(change.key, value);
-    case ChangeKind::Feeding:
-        return words("%1 %2").arg(plainNumber(value, 3), change.key);
-    case ChangeKind::Dose:
-        break;
-    }
-    return change.unit.isEmpty() ? plainNumber(value, 3) : words("%1 %2").arg(plainNumber(value, 3), change.unit);
-}
-
-QString changeName(const findings::Change& change)
-{
-    using findings::ChangeKind;
-    switch (change.kind) {
-    case ChangeKind::Event: {
-        QString code = change.key;
-        const EvidenceKey* key = facts::builtInFacts().key(code.replace(u'-', u'_'));
-        return key == nullptr ? subjectText(change.key) : factText(key->name);
-    }
-    case ChangeKind::LightHours:
-        return words("Hours of light");
-    case ChangeKind::LightPar:
-        return words("Light at the bed");
-    case ChangeKind::Co2Target:
-        return words("CO₂ target");
-    case ChangeKind::Feeding:
-        return words("Daily feed");
-    case ChangeKind::WaterChanged:
-        return words("Water changed in a week");
-    case ChangeKind::LargestChange:
-        return words("Largest water change");
-    case ChangeKind::Dose:
-        return words("Dose of %1 in a week").arg(subjectText(change.key));
-    case ChangeKind::Reading:
-        break;
-    }
-    return parameterName(change.key);
-}
-
 } // namespace
 
 QString factText(const QString& source)
@@ -269,6 +214,60 @@ QStringList checkAnswers(const findings::Check& check)
                      .arg(answerName(check, answer), factText(answer.first->name));
     }
     return lines;
+}
+
+QString changeFigure(const findings::Change& change, double value)
+{
+    using findings::ChangeKind;
+    switch (change.kind) {
+    case ChangeKind::Event:
+        return plainNumber(value, 3);
+    case ChangeKind::LightHours:
+        return words("%1 h").arg(plainNumber(value, 3));
+    case ChangeKind::LightPar:
+        return words("%1 µmol/m²/s").arg(plainNumber(value, 3));
+    case ChangeKind::Co2Target:
+        return words("%1 mg/L").arg(plainNumber(value, 3));
+    case ChangeKind::WaterChanged:
+    case ChangeKind::LargestChange:
+        return percentText(value);
+    case ChangeKind::Reading:
+        return valueWithUnit(change.key, value);
+    case ChangeKind::Feeding:
+        return words("%1 %2").arg(plainNumber(value, 3), change.key);
+    case ChangeKind::Dose:
+        break;
+    }
+    return change.unit.isEmpty() ? plainNumber(value, 3) : words("%1 %2").arg(plainNumber(value, 3), change.unit);
+}
+
+QString changeName(const findings::Change& change)
+{
+    using findings::ChangeKind;
+    switch (change.kind) {
+    case ChangeKind::Event: {
+        QString code = change.key;
+        const EvidenceKey* key = facts::builtInFacts().key(code.replace(u'-', u'_'));
+        return key == nullptr ? subjectText(change.key) : factText(key->name);
+    }
+    case ChangeKind::LightHours:
+        return words("Hours of light");
+    case ChangeKind::LightPar:
+        return words("Light at the bed");
+    case ChangeKind::Co2Target:
+        return words("CO₂ target");
+    case ChangeKind::Feeding:
+        return words("Daily feed");
+    case ChangeKind::WaterChanged:
+        return words("Water changed in a week");
+    case ChangeKind::LargestChange:
+        return words("Largest water change");
+    case ChangeKind::Dose:
+        return words("Dose of %1 in a week").arg(subjectText(change.key));
+    case ChangeKind::Reading:
+        break;
+    }
+    return parameterName(change.key);
 }
 
 QString changeText(const findings::Change& change, const QDate& today)

@@ -27,6 +27,10 @@ namespace littoral::wording {
 /// One line for each answer: 'Answer "with one finger": Diatom film would come first.'
 [[nodiscard]] QStringList checkAnswers(const findings::Check& check);
 
+/// "Hours of light", "Nitrate", "Trim".
+[[nodiscard]] QString changeName(const findings::Change& change);
+/// `before` or `after` of the change with its unit: "9 h", "50 %", "4.6 dGH".
+[[nodiscard]] QString changeFigure(const findings::Change& change, double value);
 /// "Light 6 h before, 9 h after, since 12 Nov."
 [[nodiscard]] QString changeText(const findings::Change& change, const QDate& today);
 /// "6.0 times its own earlier spread"; without enough earlier values it says so.

@@ -139,7 +139,8 @@ TEST(TrendStatistics, ReadingsFarApartSayNothingBetweenThem)
 TEST(TrendStatistics, CensoredReadingsSayHowFarTheyCanMoveTheMean)
 {
     const auto points = daily({0.05, 1.0});
-    const std::vector<TrendInterval> intervals{{0.0, 0.05, record::Censoring::Below}, {0.9, 1.1, record::Censoring::None}};
+    const std::vector<TrendInterval> intervals{{0.0, 0.05, record::Censoring::Below},
+                                               {0.9, 1.1, record::Censoring::None}};
     const auto made = statisticsOf(points, intervals, {0, kDay, {}, {}});
     EXPECT_EQ(made.censored, 1u);
     EXPECT_NEAR(made.meanLow, 0.5, 1e-12);
