@@ -6,8 +6,16 @@
 #include "core/facade/sample_row.h"
 #include "ui/frame/file_ask.h"
 #include "ui/frame/main_window.h"
+#include "ui/frame/rail.h"
+#include "ui/pages/bench/bench_page.h"
+#include "ui/pages/cycle/cycle_page.h"
+#include "ui/pages/history/history_page.h"
 #include "ui/pages/lanes/lanes_page.h"
+#include "ui/pages/stock/stock_cards.h"
+#include "ui/pages/stock/stock_page.h"
+#include "ui/pages/trends/trends_page.h"
 #include "ui/style/littoral_style.h"
+#include "ui/widgets/trends/trend_view.h"
 
 #include <QAction>
 #include <QApplication>
@@ -52,6 +60,7 @@ public:
         ui::Theme theme(scheme, textScale);
         ui::applyTheme(m_app, theme);
         facade::Keeper keeper(clock);
+        m_keeper = &keeper;
         facade::Forecasts forecasts(keeper);
         ui::FileAsk ask;
         if (sample) {
@@ -83,13 +92,119 @@ public:
             save(window, u"lanes_age"_s + suffix);
             lanes->axis().setMode(ui::AxisMode::Calendar);
         }
+        trends(window, keeper, suffix);
+        cycle(window, keeper, suffix);
+        history(window, suffix);
         window.showPage(ui::MainWindow::Page::Rounds);
         settle();
         save(window, u"rounds"_s + suffix);
+        stock(window, suffix);
+        bench(window, suffix);
+        window.openGuide(u"alg_cyano"_s);
+        settle();
+        save(window, u"guide"_s + suffix);
+        window.openGuide(u"Neocaridina davidi"_s);
+        settle();
+        save(window, u"guide_species"_s + suffix);
+        window.showPage(ui::MainWindow::Page::Rounds);
         editors(window, suffix);
     }
 
 private:
+    /// The young tank beside its earlier layout and the other young one: at equal age with a crosshair, then tank under
+    /// tank, then the table.
+    void trends(ui::MainWindow& window, const facade::Keeper& keeper, const QString& suffix)
+    {
+        window.showPage(ui::MainWindow::Page::Trends);
+        ui::TrendsPage& page = *window.trends();
+        if (const record::Tank* tank = keeper.row().tankNamed(u"Slate Ford"_s)) {
+            page.setSelected(tank->id);
+        }
+        settle();
+        save(window, u"trends_dates"_s + suffix);
+        page.toggleMode();
+        page.view().setCursor(10 * ui::kDayMs + ui::kDayMs / 2);
+        settle();
+        save(window, u"trends"_s + suffix);
+        page.bar().setArrangement(ui::TrendArrangement::Stacked);
+        settle();
+        save(window, u"trends_stacked"_s + suffix);
+        page.bar().setArrangement(ui::TrendArrangement::Grid);
+        settle();
+        save(window, u"trends_grid"_s + suffix);
+        page.bar().setArrangement(ui::TrendArrangement::Overlay);
+        page.toggleTable();
+        settle();
+        save(window, u"trends_table"_s + suffix);
+        page.toggleTable();
+        page.toggleMode();
+    }
+
+    /// The tank whose cycle is open: what is planned, another plan looked at, and the table.
+    void cycle(ui::MainWindow& window, const facade::Keeper& keeper, const QString& suffix)
+    {
+        window.showPage(ui::MainWindow::Page::Cycle);
+        ui::CyclePage& page = *window.cycle();
+        if (const record::Tank* tank = keeper.row().tankNamed(u"Slate Ford"_s)) {
+            page.setSelected(tank->id);
+        }
+        page.wait();
+        settle();
+        save(window, u"cycle"_s + suffix);
+        page.choosePlan(forecast::ChangePlan{0.3, 3.0});
+        page.wait();
+        settle();
+        save(window, u"cycle_plan"_s + suffix);
+        page.toggleTable();
+        settle();
+        save(window, u"cycle_table"_s + suffix);
+        page.toggleTable();
+        page.choosePlan(std::nullopt);
+    }
+
+    /// The tank whose crypts melted, with the first line of evidence pointed at.
+    void history(ui::MainWindow& window, const QString& suffix)
+    {
+        const record::Tank* tank = m_keeper->row().tankNamed(u"Fen Corner"_s);
+        if (tank == nullptr) {
+            return;
+        }
+        window.rail()->select(tank->id);
+        emit window.rail()->selectedChanged(tank->id);
+        window.showPage(ui::MainWindow::Page::History);
+        window.history()->wait();
+        settle();
+        window.history()->begin();
+        settle();
+        save(window, u"history"_s + suffix);
+    }
+
+    /// With a shoal thought about, run through the forecast.
+    void stock(ui::MainWindow& window, const QString& suffix)
+    {
+        if (const record::Tank* tank = m_keeper->row().tankNamed(u"Heron Sill"_s)) {
+            window.rail()->select(tank->id);
+            emit window.rail()->selectedChanged(tank->id);
+            window.showPage(ui::MainWindow::Page::Stock);
+            window.stock()->addition()->choose(u"A024"_s, 18);
+            window.stock()->desk().wait();
+            settle();
+            save(window, u"stock"_s + suffix);
+            window.stock()->addition()->choose({}, 1);
+        }
+    }
+
+    void bench(ui::MainWindow& window, const QString& suffix)
+    {
+        window.showPage(ui::MainWindow::Page::Bench);
+        window.bench()->open(u"target"_s, {{u"now"_s, u"33"_s}, {u"target"_s, u"20"_s}, {u"source"_s, u"8"_s}});
+        settle();
+        save(window, u"bench"_s + suffix);
+        window.bench()->open(u"co2"_s, {{u"ph"_s, u"6.6"_s}, {u"kh"_s, u"4"_s}, {u"phbase"_s, u"7.5"_s}});
+        settle();
+        save(window, u"bench_co2"_s + suffix);
+    }
+
     void editors(ui::MainWindow& window, const QString& suffix)
     {
         for (const auto& [action, name] :
@@ -123,6 +238,7 @@ private:
 
     QApplication& m_app;
     QDir m_folder;
+    facade::Keeper* m_keeper = nullptr;
 };
 
 } // namespace

@@ -69,6 +69,10 @@ QString ActionRegistry::groupName(Group group)
         return tr("Store");
     case Group::Row:
         return tr("Row");
+    case Group::Trends:
+        return tr("Trends");
+    case Group::Cycle:
+        return tr("Cycle");
     case Group::Edit:
         return tr("Edit");
     case Group::Pages:

@@ -57,4 +57,12 @@ QString FileAsk::photo(QWidget* parent)
                                         words("Pictures (*.jpg *.jpeg *.png);;All files (*)"));
 }
 
+QString FileAsk::fileToWrite(QWidget* parent, const QString& title, const QString& proposed, const QString& suffix)
+{
+    const QString path =
+        QFileDialog::getSaveFileName(parent, title, proposed, words("%1 files (*.%2)").arg(suffix.toUpper(), suffix));
+    const QString ending = u'.' + suffix;
+    return path.isEmpty() || path.endsWith(ending, Qt::CaseInsensitive) ? path : path + ending;
+}
+
 } // namespace littoral::ui

@@ -15,6 +15,8 @@ public:
     [[nodiscard]] QString exportFolder(QWidget* parent) override;
     [[nodiscard]] QString backupFile(QWidget* parent, const QString& proposed) override;
     [[nodiscard]] QString photo(QWidget* parent) override;
+    [[nodiscard]] QString fileToWrite(QWidget* parent, const QString& title, const QString& proposed,
+                                      const QString& suffix) override;
 };
 
 } // namespace littoral::ui

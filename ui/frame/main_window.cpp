@@ -7,10 +7,17 @@
 #include "ui/frame/status_line.h"
 #include "ui/frame/store_desk.h"
 #include "ui/frame/top_bar.h"
+#include "ui/models/bench_offers.h"
+#include "ui/pages/bench/bench_page.h"
+#include "ui/pages/cycle/cycle_page.h"
 #include "ui/pages/first_run/first_run_page.h"
+#include "ui/pages/guide/guide_page.h"
+#include "ui/pages/history/history_page.h"
 #include "ui/pages/lanes/lanes_page.h"
 #include "ui/pages/rounds/rounds_page.h"
 #include "ui/pages/rounds/seen_row.h"
+#include "ui/pages/stock/stock_page.h"
+#include "ui/pages/trends/trends_page.h"
 #include "ui/widgets/find_field.h"
 #include "ui/widgets/lanes/lane_view.h"
 #include "ui/widgets/notice_strip.h"
@@ -47,7 +54,13 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_stack(new QStackedWidget)
     , m_firstRun(new FirstRunPage(keeper, theme))
     , m_lanes(new LanesPage(keeper, forecasts, theme))
+    , m_trends(new TrendsPage(keeper, forecasts, theme, ask, m_lanes->axis()))
+    , m_cycle(new CyclePage(keeper, forecasts, theme, m_lanes->axis()))
+    , m_history(new HistoryPage(keeper, theme, ask, m_lanes->axis()))
     , m_rounds(new RoundsPage(keeper, forecasts, theme, ask))
+    , m_stock(new StockPage(keeper, forecasts, theme))
+    , m_bench(new BenchPage(keeper, theme, ask))
+    , m_guide(new GuidePage(keeper, theme))
     , m_panels(new Panels(keeper, theme, *m_actions, this))
     , m_status(new StatusLine(theme, keeper))
     , m_menu(new QMenu(this))
@@ -57,6 +70,8 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     qApp->installEventFilter(new QuietFields(this));
     assemble();
     makePageActions();
+    makeTrendsActions();
+    makeCycleActions();
     makeRowActions();
     makeEditActions();
     makeStoreActions();
@@ -74,11 +89,23 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::assemble()
 {
-    m_top->addPage(tr("Lanes"), QStringLiteral("1"));
-    m_top->addPage(tr("Rounds"), QStringLiteral("2"));
+    addPage(Page::Lanes, tr("Lanes"));
+    addPage(Page::Trends, tr("Trends"));
+    addPage(Page::Cycle, tr("Cycle"));
+    addPage(Page::History, tr("History"));
+    addPage(Page::Rounds, tr("Rounds"));
+    addPage(Page::Stock, tr("Stock"));
+    addPage(Page::Bench, tr("Bench"));
+    addPage(Page::Guide, tr("Guide"));
     m_stack->addWidget(m_firstRun);
     m_stack->addWidget(m_lanes);
+    m_stack->addWidget(m_trends);
+    m_stack->addWidget(m_cycle);
+    m_stack->addWidget(m_history);
     m_stack->addWidget(m_rounds);
+    m_stack->addWidget(m_stock);
+    m_stack->addWidget(m_bench);
+    m_stack->addWidget(m_guide);
     m_stack->setAccessibleName(tr("Page"));
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
@@ -100,6 +127,12 @@ void MainWindow::assemble()
     column->addLayout(lower, 1);
     column->addWidget(m_status);
     m_banner->setStanding(true);
+}
+
+/// The key follows from the place in the bar.
+void MainWindow::addPage(Page page, const QString& name)
+{
+    m_top->addPage(name, QString::number(static_cast<int>(page) + 1));
 }
 
 void MainWindow::connectStore()
@@ -156,6 +189,15 @@ void MainWindow::connectPages()
     connect(m_firstRun, &FirstRunPage::sampleWanted, m_desk, &StoreDesk::openSample);
     connect(m_firstRun, &FirstRunPage::csvWanted, m_desk, &StoreDesk::askImport);
     connect(m_firstRun, &FirstRunPage::tankGiven, m_desk, &StoreDesk::addFirstTank);
+    connect(m_trends, &TrendsPage::told, this, &MainWindow::tell);
+    connect(m_trends, &TrendsPage::failed, this, &MainWindow::fail);
+    connect(m_trends, &TrendsPage::readingOpenWanted, m_panels, &Panels::editReading);
+    connect(m_trends, &TrendsPage::roundsWanted, this, [this] { showPage(Page::Rounds); });
+    connect(m_cycle, &CyclePage::told, this, &MainWindow::tell);
+    connect(m_cycle, &CyclePage::failed, this, &MainWindow::fail);
+    connect(m_cycle, &CyclePage::readingOpenWanted, m_panels, &Panels::editReading);
+    connect(m_cycle, &CyclePage::stateChanged, this, &MainWindow::refreshActions);
+    connectHistory();
     connect(m_rounds, &RoundsPage::selected, this, &MainWindow::select);
     connect(m_rounds, &RoundsPage::told, this, &MainWindow::tell);
     connect(m_rounds, &RoundsPage::failed, this, &MainWindow::fail);
@@ -163,6 +205,14 @@ void MainWindow::connectPages()
         showPage(Page::Lanes);
         tell(sentence);
     });
+    connect(m_stock, &StockPage::told, this, &MainWindow::tell);
+    connect(m_stock, &StockPage::failed, this, &MainWindow::fail);
+    connect(m_stock, &StockPage::entryOpenWanted, m_panels, &Panels::editEntry);
+    connect(m_stock, &StockPage::newEntryWanted, m_panels, qOverload<const record::Entry&>(&Panels::newEntry));
+    connectBench();
+    connect(m_guide, &GuidePage::told, this, &MainWindow::tell);
+    connect(m_guide, &GuidePage::failed, this, &MainWindow::fail);
+    connect(m_guide, &GuidePage::leaveWanted, this, [this] { showPage(m_beforeGuide); });
     connect(m_panels, &Panels::tankAdded, this, &MainWindow::select);
     connect(m_panels->host(), &PanelHost::told, this, &MainWindow::tell);
     connect(m_panels->host(), &PanelHost::openChanged, this, &MainWindow::arrange);
@@ -174,6 +224,20 @@ void MainWindow::connectPages()
     connect(m_find, &FindModel::entryChosen, m_panels, &Panels::editEntry);
     m_find->setOffers([this] { return m_actions->offers(); });
     connect(&m_theme, &Theme::changed, this, &MainWindow::arrange);
+}
+
+void MainWindow::connectBench()
+{
+    connect(m_bench, &BenchPage::selected, this, &MainWindow::select);
+    connect(m_bench, &BenchPage::told, this, &MainWindow::tell);
+    connect(m_bench, &BenchPage::failed, this, &MainWindow::fail);
+    const BenchOffers worksheets([this](const QString& sheet, const QMap<QString, QString>& typed) {
+        showPage(Page::Bench);
+        m_bench->open(sheet, typed);
+    });
+    m_find->setAnswers([this, worksheets](const QString& text) {
+        return worksheets.offers(text, m_keeper.row(), m_rail->selected(), m_keeper.clock().now());
+    });
 }
 
 void MainWindow::openAtStart(const std::optional<QString>& path, bool sample)
@@ -201,6 +265,11 @@ void MainWindow::storeChanged()
     setWindowTitle(m_keeper.hasStore() ? tr("%1 - Littoral").arg(QFileInfo(m_keeper.path()).completeBaseName())
                                        : tr("Littoral"));
     m_rail->select(m_rail->selected());
+    m_trends->setSelected(m_rail->selected());
+    m_cycle->setSelected(m_rail->selected());
+    m_history->setSelected(m_rail->selected());
+    m_stock->setSelected(m_rail->selected());
+    m_bench->setSelected(m_rail->selected());
     m_lanes->setShown(m_rail->model().shown());
     refreshActions();
     refreshPages();
@@ -213,24 +282,92 @@ void MainWindow::refreshPages()
 {
     const bool empty = m_keeper.row().tanks.empty();
     m_rail->setVisible(!empty);
-    QWidget* wanted = empty                   ? static_cast<QWidget*>(m_firstRun)
-                      : m_page == Page::Lanes ? static_cast<QWidget*>(m_lanes)
-                                              : m_rounds;
+    // The guide can be read before there is a tank.
+    QWidget* wanted = empty && m_page != Page::Guide ? m_firstRun : widgetOf(m_page);
     if (m_stack->currentWidget() != wanted) {
         m_stack->setCurrentWidget(wanted);
     }
     m_top->setPage(static_cast<int>(m_page));
 }
 
+QWidget* MainWindow::widgetOf(Page page) const
+{
+    switch (page) {
+    case Page::Lanes:
+        return m_lanes;
+    case Page::Trends:
+        return m_trends;
+    case Page::Cycle:
+        return m_cycle;
+    case Page::History:
+        return m_history;
+    case Page::Rounds:
+        return m_rounds;
+    case Page::Stock:
+        return m_stock;
+    case Page::Bench:
+        return m_bench;
+    case Page::Guide:
+        return m_guide;
+    }
+    return m_lanes;
+}
+
+void MainWindow::openGuide(const QString& topic)
+{
+    const QString wanted = topic.isEmpty() ? focusedTopic() : topic;
+    showPage(Page::Guide);
+    m_guide->openAbout(wanted);
+}
+
+QString MainWindow::focusedTopic() const
+{
+    if (m_page == Page::Rounds) {
+        const record::Parameter* parameter = m_rounds->focusedParameter();
+        return parameter == nullptr ? QString() : parameter->name;
+    }
+    if (m_page == Page::Stock) {
+        return m_stock->focusedSpecies();
+    }
+    if (m_page == Page::History) {
+        return m_history->focusedTopic();
+    }
+    if (m_page != Page::Lanes) {
+        return {};
+    }
+    if (const facade::LaneChip* chip = m_lanes->view().selectedChip()) {
+        return chip->item.templateKey;
+    }
+    return m_lanes->focusedSubject();
+}
+
 void MainWindow::showPage(Page page)
 {
     m_rounds->settle();
+    m_bench->settle();
+    m_guide->settle();
+    if (page == Page::Guide && m_page != Page::Guide) {
+        m_beforeGuide = m_page;
+    }
     m_page = page;
     refreshPages();
+    refreshActions();
     if (m_stack->currentWidget() == m_rounds) {
         m_rounds->begin();
+    } else if (m_stack->currentWidget() == m_trends) {
+        m_trends->begin();
+    } else if (m_stack->currentWidget() == m_cycle) {
+        m_cycle->begin();
+    } else if (m_stack->currentWidget() == m_history) {
+        m_history->begin();
     } else if (m_stack->currentWidget() == m_lanes) {
         m_lanes->view().setFocus(Qt::OtherFocusReason);
+    } else if (m_stack->currentWidget() == m_stock) {
+        m_stock->begin();
+    } else if (m_stack->currentWidget() == m_bench) {
+        m_bench->begin();
+    } else if (m_stack->currentWidget() == m_guide) {
+        m_guide->begin();
     } else if (QWidget* first = firstFocusable(m_stack->currentWidget())) {
         first->setFocus(Qt::OtherFocusReason);
     }
@@ -240,7 +377,12 @@ void MainWindow::select(record::TankId tank)
 {
     m_rail->select(tank);
     m_lanes->setSelected(tank);
+    m_trends->setSelected(tank);
+    m_cycle->setSelected(tank);
+    m_history->setSelected(tank);
     m_rounds->setSelected(tank);
+    m_bench->setSelected(tank);
+    m_stock->setSelected(tank);
     refreshActions();
 }
 
@@ -291,6 +433,18 @@ void MainWindow::goToRegion(bool next)
     QList<QWidget*> regions{m_top, m_rail};
     if (m_stack->currentWidget() == m_rounds) {
         regions << m_rounds->regions();
+    } else if (m_stack->currentWidget() == m_trends) {
+        regions << m_trends->regions();
+    } else if (m_stack->currentWidget() == m_cycle) {
+        regions << m_cycle->regions();
+    } else if (m_stack->currentWidget() == m_history) {
+        regions << m_history->regions();
+    } else if (m_stack->currentWidget() == m_stock) {
+        regions << m_stock->regions();
+    } else if (m_stack->currentWidget() == m_bench) {
+        regions << m_bench->regions();
+    } else if (m_stack->currentWidget() == m_guide) {
+        regions << m_guide->regions();
     } else {
         regions << m_stack->currentWidget();
     }
@@ -319,6 +473,8 @@ void MainWindow::resizeEvent(QResizeEvent* event)
 void MainWindow::closeEvent(QCloseEvent* event)
 {
     m_rounds->settle();
+    m_bench->settle();
+    m_guide->settle();
     m_session.setGeometry(saveGeometry());
     event->accept();
 }

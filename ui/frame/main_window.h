@@ -17,15 +17,21 @@ class QStackedWidget;
 
 namespace littoral::ui {
 
+class BenchPage;
+class CyclePage;
 class FirstRunPage;
+class GuidePage;
+class HistoryPage;
 class LanesPage;
 class NoticeStrip;
 class Panels;
 class Rail;
 class RoundsPage;
 class StatusLine;
+class StockPage;
 class StoreDesk;
 class TopBar;
+class TrendsPage;
 
 /// The window: puts bars, rail, pages and panels together and connects them; what they do is their own business.
 class MainWindow final : public QWidget
@@ -33,7 +39,8 @@ class MainWindow final : public QWidget
     Q_OBJECT
 
 public:
-    enum class Page { Lanes, Rounds };
+    /// In the order of the top bar; Ctrl+1 .. in the same order.
+    enum class Page { Lanes, Trends, Cycle, History, Rounds, Stock, Bench, Guide };
     Q_ENUM(Page)
 
     /// All references outlive the window.
@@ -48,6 +55,12 @@ public:
 
     [[nodiscard]] ActionRegistry& actions() { return *m_actions; }
     [[nodiscard]] RoundsPage* rounds() { return m_rounds; }
+    [[nodiscard]] TrendsPage* trends() { return m_trends; }
+    [[nodiscard]] CyclePage* cycle() { return m_cycle; }
+    [[nodiscard]] HistoryPage* history() { return m_history; }
+    [[nodiscard]] StockPage* stock() { return m_stock; }
+    [[nodiscard]] BenchPage* bench() { return m_bench; }
+    [[nodiscard]] GuidePage* guide() { return m_guide; }
     [[nodiscard]] FirstRunPage* firstRun() { return m_firstRun; }
     [[nodiscard]] Panels* panels() { return m_panels; }
     [[nodiscard]] Rail* rail() { return m_rail; }
@@ -57,6 +70,9 @@ public:
     [[nodiscard]] TopBar* topBar() { return m_top; }
     [[nodiscard]] Page page() const { return m_page; }
     void showPage(Page page);
+    /// The guide at what is focused, else at its start; at a topic, if one is given (a topic's id, a caution's id, a
+    /// subject of observations, a species).
+    void openGuide(const QString& topic = {});
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -67,10 +83,13 @@ protected:
 
 private:
     void assemble();
+    void addPage(Page page, const QString& name);
     void makeStoreActions();
     void makeRowActions();
     void makeEditActions();
     void makePageActions();
+    void makeTrendsActions();
+    void makeCycleActions();
     void makeLookActions();
     void makeMenu();
     void connectStore();
@@ -78,9 +97,16 @@ private:
     void storeChanged();
     void refreshActions();
     void refreshPages();
+    [[nodiscard]] QWidget* widgetOf(Page page) const;
+    [[nodiscard]] QString focusedTopic() const;
     void select(record::TankId tank);
     void openWork(const care::DueItem& item);
     void showKeys();
+    void showTrendsKeys();
+    void showHistoryKeys();
+    void connectHistory();
+    void showBenchKeys();
+    void connectBench();
     void undo(bool redo);
     void tell(const QString& sentence);
     void fail(const Error& error, const QString& safe);
@@ -95,6 +121,7 @@ private:
     Session m_session;
     Scheme m_system = Scheme::Light;
     Page m_page = Page::Lanes;
+    Page m_beforeGuide = Page::Lanes;
     ActionRegistry* m_actions;
     FindModel* m_find;
     StoreDesk* m_desk;
@@ -105,7 +132,13 @@ private:
     QStackedWidget* m_stack;
     FirstRunPage* m_firstRun;
     LanesPage* m_lanes;
+    TrendsPage* m_trends;
+    CyclePage* m_cycle;
+    HistoryPage* m_history;
     RoundsPage* m_rounds;
+    StockPage* m_stock;
+    BenchPage* m_bench;
+    GuidePage* m_guide;
     Panels* m_panels;
     StatusLine* m_status;
     QMenu* m_menu;

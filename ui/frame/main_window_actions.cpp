@@ -5,7 +5,11 @@
 #include "ui/frame/rail.h"
 #include "ui/frame/store_desk.h"
 #include "ui/frame/top_bar.h"
+#include "ui/pages/bench/bench_page.h"
+#include "ui/pages/cycle/cycle_page.h"
+#include "ui/pages/lanes/lanes_page.h"
 #include "ui/pages/rounds/rounds_page.h"
+#include "ui/pages/trends/trends_page.h"
 #include "ui/widgets/find_field.h"
 
 #include <QActionGroup>
@@ -17,12 +21,41 @@ namespace littoral::ui {
 using namespace Qt::StringLiterals;
 using Group = ActionRegistry::Group;
 
+namespace {
+
+/// Ctrl and the page's place in the bar.
+QKeySequence pageKey(MainWindow::Page page)
+{
+    return {Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(page))};
+}
+
+} // namespace
+
 void MainWindow::makePageActions()
 {
-    m_actions->add(u"page.lanes"_s, tr("&Lanes"), Group::Pages, {QKeySequence(Qt::CTRL | Qt::Key_1)},
+    m_actions->add(u"page.lanes"_s, tr("&Lanes"), Group::Pages, {pageKey(Page::Lanes)},
                    [this] { showPage(Page::Lanes); });
-    m_actions->add(u"page.rounds"_s, tr("&Rounds"), Group::Pages, {QKeySequence(Qt::CTRL | Qt::Key_2)},
+    m_actions->add(u"page.trends"_s, tr("&Trends"), Group::Pages, {pageKey(Page::Trends)},
+                   [this] { showPage(Page::Trends); });
+    m_actions->add(u"page.cycle"_s, tr("&Cycle"), Group::Pages, {pageKey(Page::Cycle)},
+                   [this] { showPage(Page::Cycle); });
+    m_actions->add(u"page.history"_s, tr("&History"), Group::Pages, {pageKey(Page::History)},
+                   [this] { showPage(Page::History); });
+    m_actions->add(u"page.rounds"_s, tr("&Rounds"), Group::Pages, {pageKey(Page::Rounds)},
                    [this] { showPage(Page::Rounds); });
+    m_actions->add(u"page.stock"_s, tr("St&ock"), Group::Pages, {pageKey(Page::Stock)},
+                   [this] { showPage(Page::Stock); });
+    m_actions->add(u"page.bench"_s, tr("&Bench"), Group::Pages, {pageKey(Page::Bench)},
+                   [this] { showPage(Page::Bench); });
+    m_actions->add(u"page.guide"_s, tr("&Guide"), Group::Pages, {pageKey(Page::Guide)},
+                   [this] { showPage(Page::Guide); });
+    // A caller may put a topic's id into the action's data; it counts once.
+    m_actions->add(u"guide.open"_s, tr("Guide at what is &focused"), Group::Help, {QKeySequence(Qt::Key_F1)}, [this] {
+        QAction* action = m_actions->action(u"guide.open"_s);
+        const QString topic = action->data().toString();
+        action->setData({});
+        openGuide(topic);
+    });
     m_actions->add(u"region.next"_s, tr("Next region"), Group::Pages, {QKeySequence(Qt::Key_F6)},
                    [this] { goToRegion(true); });
     m_actions->add(u"region.previous"_s, tr("Previous region"), Group::Pages, {QKeySequence(Qt::SHIFT | Qt::Key_F6)},
@@ -34,10 +67,37 @@ void MainWindow::makePageActions()
         m_menu->popup(button->mapToGlobal(QPoint(button->width() - m_menu->sizeHint().width(), button->height() + 2)));
         m_menu->setActiveAction(m_menu->actions().value(0));
     });
-    m_actions->add(
-        u"keys"_s, tr("&Keys"), Group::Help,
-        {QKeySequence(Qt::Key_Question), QKeySequence(Qt::SHIFT | Qt::Key_Question), QKeySequence(Qt::Key_F1)},
-        [this] { showKeys(); });
+    m_actions->add(u"keys"_s, tr("&Keys"), Group::Help,
+                   {QKeySequence(Qt::Key_Question), QKeySequence(Qt::SHIFT | Qt::Key_Question)},
+                   [this] { showKeys(); });
+}
+
+void MainWindow::makeCycleActions()
+{
+    // Single letters of the Cycle page; switched off on the others, where they mean something else.
+    m_actions->add(u"cycle.adopt"_s, tr("&Adopt the plan looked at"), Group::Cycle, {QKeySequence(Qt::Key_A)},
+                   [this] { m_cycle->adopt(); });
+    m_actions->add(u"cycle.table"_s, tr("Charts as a &table"), Group::Cycle, {QKeySequence(Qt::Key_T)},
+                   [this] { m_cycle->toggleTable(); });
+    m_actions->add(u"cycle.refit"_s, tr("&Refit the forecast"), Group::Cycle, {QKeySequence(Qt::Key_R)},
+                   [this] { m_cycle->refit(); });
+    m_actions->add(u"cycle.mode"_s, tr("&Dates or days since flooding"), Group::Cycle, {QKeySequence(Qt::Key_D)},
+                   [this] { m_cycle->toggleMode(); });
+    m_actions->add(u"cycle.now"_s, tr("Go to &now"), Group::Cycle, {QKeySequence(Qt::Key_N)},
+                   [this] { m_lanes->axis().showAround(28, 21); });
+}
+
+void MainWindow::showBenchKeys()
+{
+    m_panels->showKeys(tr("Bench"), {{tr("↑ ↓"), tr("worksheet in the list")},
+                                     {tr("Enter"), tr("from the list into the sheet")},
+                                     {tr("Ctrl+F"), tr("filter the list")},
+                                     {tr("Tab"), tr("next blank")},
+                                     {tr("P"), tr("pin the sheet beside the others")},
+                                     {tr("W"), tr("write to the record")},
+                                     {tr("M"), tr("make it a task")},
+                                     {tr("Ctrl+P"), tr("print to a PDF file")},
+                                     {tr("Esc"), tr("back to the list; what was typed stays")}});
 }
 
 void MainWindow::makeRowActions()
@@ -109,7 +169,7 @@ void MainWindow::makeLookActions()
 void MainWindow::makeMenu()
 {
     m_menu->setAccessibleName(tr("Menu"));
-    for (const Group group : {Group::Store, Group::Row, Group::View}) {
+    for (const Group group : {Group::Store, Group::Row, Group::Trends, Group::Cycle, Group::View}) {
         QMenu* part = m_menu->addMenu(ActionRegistry::groupName(group));
         part->setAccessibleName(ActionRegistry::groupName(group));
         part->addActions(m_actions->actions(group));
@@ -118,7 +178,14 @@ void MainWindow::makeMenu()
     m_menu->addActions(m_actions->actions(Group::Edit));
     m_menu->addSeparator();
     m_menu->addAction(m_actions->action(u"page.lanes"_s));
+    m_menu->addAction(m_actions->action(u"page.trends"_s));
+    m_menu->addAction(m_actions->action(u"page.cycle"_s));
+    m_menu->addAction(m_actions->action(u"page.history"_s));
     m_menu->addAction(m_actions->action(u"page.rounds"_s));
+    m_menu->addAction(m_actions->action(u"page.stock"_s));
+    m_menu->addAction(m_actions->action(u"page.bench"_s));
+    m_menu->addAction(m_actions->action(u"page.guide"_s));
+    m_menu->addAction(m_actions->action(u"guide.open"_s));
     m_menu->addAction(m_actions->action(u"keys"_s));
 }
 
@@ -137,6 +204,16 @@ void MainWindow::refreshActions()
     enable(u"source"_s, writable);
     enable(u"store.export"_s, open);
     enable(u"store.backup"_s, open);
+    const bool trends = m_page == Page::Trends && m_stack->currentWidget() == m_trends;
+    for (QAction* action : m_actions->actions(Group::Trends)) {
+        action->setEnabled(trends);
+    }
+    const bool cycle = m_page == Page::Cycle && m_stack->currentWidget() == m_cycle;
+    const bool charts = cycle && m_cycle->model().layout.value != 0;
+    enable(u"cycle.adopt"_s, cycle && m_cycle->canAdopt());
+    for (const QString& id : {u"cycle.table"_s, u"cycle.refit"_s, u"cycle.mode"_s, u"cycle.now"_s}) {
+        enable(id, charts);
+    }
     const store::JournalState journal = m_keeper.journal();
     QAction* undo = m_actions->action(u"undo"_s);
     QAction* redo = m_actions->action(u"redo"_s);
@@ -178,6 +255,52 @@ void MainWindow::showKeys()
                                           {tr("Esc"), tr("leave the cell; what was typed stays")},
                                           {tr("Space"), tr("tick a task of the work list")},
                                           {tr("Ctrl+Enter"), tr("finish the round")}});
+        return;
+    }
+    if (m_page == Page::Stock) {
+        m_panels->showKeys(tr("Stock"), {{tr("↑ ↓"), tr("row")},
+                                         {tr("Enter"), tr("open the row's entry")},
+                                         {tr("F1"), tr("the species in the guide")},
+                                         {tr("Ctrl+F"), tr("filter")},
+                                         {tr("F6"), tr("next part of the page")}});
+        return;
+    }
+    if (m_page == Page::Bench) {
+        showBenchKeys();
+        return;
+    }
+    if (m_page == Page::Guide) {
+        m_panels->showKeys(tr("Guide"), {{tr("Ctrl+F"), tr("search")},
+                                         {tr("↓ Enter"), tr("from the search to the list")},
+                                         {tr("↑ ↓"), tr("topic")},
+                                         {tr("Tab"), tr("next link of the article")},
+                                         {tr("Enter"), tr("follow the link")},
+                                         {tr("Alt+←"), tr("back")},
+                                         {tr("Alt+→"), tr("forward")},
+                                         {tr("Esc"), tr("empty the search, then the page before")}});
+        return;
+    }
+    if (m_page == Page::History) {
+        showHistoryKeys();
+        return;
+    }
+    if (m_page == Page::Trends) {
+        showTrendsKeys();
+        return;
+    }
+    if (m_page == Page::Cycle) {
+        m_panels->showKeys(tr("Cycle"), {{tr("← →"), tr("cursor by a day; Ctrl by a week; on the slider the share")},
+                                         {tr("↑ ↓"), tr("plan or gate in its table; panel in the charts")},
+                                         {tr(", ."), tr("previous or next reading")},
+                                         {tr("Home End"), tr("flooding, end of the axis")},
+                                         {tr("A"), tr("adopt the plan looked at")},
+                                         {tr("T"), tr("charts as a table")},
+                                         {tr("R"), tr("refit")},
+                                         {tr("D"), tr("dates or days since flooding")},
+                                         {tr("N"), tr("go to now")},
+                                         {tr("+ −"), tr("zoom")},
+                                         {tr("Enter"), tr("open or close a line; choose a ring of the chart")},
+                                         {tr("Esc"), tr("take the cursor away")}});
         return;
     }
     m_panels->showKeys(tr("Lanes"), {{tr("↑ ↓"), tr("lane")},

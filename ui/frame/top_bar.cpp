@@ -5,6 +5,7 @@
 
 #include <QFontMetrics>
 #include <QHBoxLayout>
+#include <QMenu>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPushButton>
@@ -101,11 +102,25 @@ PageTab::PageTab(Theme& theme, const QString& name, const QString& key, QWidget*
     });
 }
 
+int PageTab::side() const
+{
+    return m_theme.px(m_compact ? 6 : 12);
+}
+
+void PageTab::setCompact(bool compact)
+{
+    if (compact != m_compact) {
+        m_compact = compact;
+        updateGeometry();
+        update();
+    }
+}
+
 QSize PageTab::sizeHint() const
 {
     const int name = QFontMetrics(m_theme.font(13, 650)).horizontalAdvance(this->text());
-    return {name + QFontMetrics(m_theme.font(11)).horizontalAdvance(m_key) + m_theme.px(8) + m_theme.px(24),
-            m_theme.px(40)};
+    const int key = m_compact ? 0 : QFontMetrics(m_theme.font(11)).horizontalAdvance(m_key) + m_theme.px(8);
+    return {name + key + 2 * side(), m_theme.px(40)};
 }
 
 void PageTab::paintEvent(QPaintEvent*)
@@ -113,14 +128,16 @@ void PageTab::paintEvent(QPaintEvent*)
     QPainter painter(this);
     const QFont name = m_theme.font(13, isChecked() ? 650 : 500);
     const QFontMetrics metrics(name);
-    const int left = m_theme.px(12);
+    const int left = side();
     painter.setFont(name);
     painter.setPen(m_theme[isChecked() || underMouse() ? Token::Ink : Token::Ink2]);
     painter.drawText(QRect(left, 0, width(), height()), Qt::AlignLeft | Qt::AlignVCenter, text());
-    painter.setFont(m_theme.font(11));
-    painter.setPen(m_theme[Token::Ink3]);
-    painter.drawText(QRect(left + metrics.horizontalAdvance(text()) + m_theme.px(8), 1, width(), height()),
-                     Qt::AlignLeft | Qt::AlignVCenter, m_key);
+    if (!m_compact) {
+        painter.setFont(m_theme.font(11));
+        painter.setPen(m_theme[Token::Ink3]);
+        painter.drawText(QRect(left + metrics.horizontalAdvance(text()) + m_theme.px(8), 1, width(), height()),
+                         Qt::AlignLeft | Qt::AlignVCenter, m_key);
+    }
     if (isChecked()) {
         painter.fillRect(QRect(left - m_theme.px(2), height() - 3, width() - 2 * left + m_theme.px(4), 3),
                          m_theme[Token::Accent]);
@@ -133,6 +150,7 @@ TopBar::TopBar(Theme& theme, FindModel& find, QWidget* parent)
     , m_name(new Text(theme, TextStyle::Name, tr("Littoral")))
     , m_nameBox(new QWidget)
     , m_pages(new QHBoxLayout)
+    , m_more(new QPushButton(tr("More")))
     , m_find(new FindField(theme, find))
     , m_entry(new QPushButton(tr("New entry")))
     , m_menu(new MenuButton(theme))
@@ -154,6 +172,10 @@ TopBar::TopBar(Theme& theme, FindModel& find, QWidget* parent)
     line->setSpacing(10);
     line->addWidget(m_nameBox);
     line->addLayout(m_pages);
+    m_more->setAccessibleName(tr("Further pages"));
+    m_more->hide();
+    line->addWidget(m_more);
+    connect(m_more, &QPushButton::clicked, this, &TopBar::showMore);
     line->addStretch(1);
     line->addWidget(m_find, 4);
     line->addWidget(m_entry);
@@ -186,8 +208,56 @@ void TopBar::addPage(const QString& name, const QString& key)
 void TopBar::setPage(int page)
 {
     if (page >= 0 && page < m_tabs.size()) {
+        m_page = page;
         m_tabs[page]->setChecked(true);
+        arrangeTabs();
     }
+}
+
+/// Whole names first, then names without keys, then as many as fit; the page shown always among them.
+void TopBar::arrangeTabs()
+{
+    const int fixed = m_nameBox->width() + m_find->minimumWidth() + m_entry->sizeHint().width() +
+                      m_menu->sizeHint().width() + 2 * m_theme.px(16) + 6 * 10;
+    int room = width() - fixed;
+    const auto wanted = [this] {
+        int sum = 0;
+        for (const PageTab* tab : m_tabs) {
+            sum += tab->sizeHint().width();
+        }
+        return sum;
+    };
+    const auto setCompact = [this](bool compact) {
+        for (PageTab* tab : m_tabs) {
+            tab->setCompact(compact);
+        }
+    };
+    setCompact(false);
+    if (wanted() > room) {
+        setCompact(true);
+    }
+    const bool all = wanted() <= room;
+    m_more->setVisible(!all);
+    room -= all ? 0 : m_more->sizeHint().width() + 10;
+    if (m_page < m_tabs.size()) {
+        room -= m_tabs[m_page]->sizeHint().width();
+    }
+    for (int i = 0; i < m_tabs.size(); ++i) {
+        room -= i == m_page ? 0 : m_tabs[i]->sizeHint().width();
+        m_tabs[i]->setVisible(all || i == m_page || room >= 0);
+    }
+}
+
+void TopBar::showMore()
+{
+    QMenu menu(this);
+    menu.setAccessibleName(tr("Further pages"));
+    for (int i = 0; i < m_tabs.size(); ++i) {
+        if (m_tabs[i]->isHidden()) {
+            connect(menu.addAction(m_tabs[i]->text()), &QAction::triggered, this, [this, i] { emit pageChosen(i); });
+        }
+    }
+    menu.exec(m_more->mapToGlobal(QPoint(0, m_more->height() + 2)));
 }
 
 void TopBar::arrange()
@@ -199,6 +269,7 @@ void TopBar::arrange()
     m_find->setMaximumWidth(m_theme.px(300));
     m_entry->setProperty("keyHint", roomy ? tr("E") : QString());
     m_entry->updateGeometry();
+    arrangeTabs();
     updateGeometry();
 }
 

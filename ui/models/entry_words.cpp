@@ -32,8 +32,9 @@ QStringList subjectsOf(record::EntryKind kind)
                 words("mineral salt")};
     case record::EntryKind::Upkeep:
         return {
-            u"trim-stems"_s, u"trim-carpet"_s, u"filter-service"_s, u"prefilter"_s,       u"glass"_s,
-            u"hoses"_s,      u"diffuser"_s,    words("replanted"),  words("lamps wiped"), words("heater looked at")};
+            u"trim-stems"_s,          u"trim-carpet"_s, u"filter-service"_s, u"prefilter"_s,     u"glass"_s,
+            u"cylinder-change"_s,     u"hoses"_s,       u"diffuser"_s,       words("replanted"), words("lamps wiped"),
+            words("heater looked at")};
     case record::EntryKind::Observation:
         return {u"melt"_s,
                 u"alg_diatom"_s,
@@ -57,6 +58,15 @@ QStringList subjectsOf(record::EntryKind kind)
                 words("planaria"),
                 words("hydra"),
                 words("good new growth")};
+    case record::EntryKind::Co2Change:
+        return {words("opened a little, indicator blue"),
+                words("opened a little, indicator green"),
+                words("closed a little, indicator yellow"),
+                words("left as it is, indicator green"),
+                words("starts earlier"),
+                words("animals at the surface, gas closed")};
+    case record::EntryKind::LightChange:
+        return {words("hours"), words("intensity"), words("height of the lamp")};
     case record::EntryKind::MediaTransfer:
         return {u"media"_s, u"squeezings"_s, u"given"_s};
     default:

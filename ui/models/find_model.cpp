@@ -76,6 +76,9 @@ void FindModel::search(const QString& text)
     const QString wanted = text.simplified();
     beginResetModel();
     m_found.clear();
+    if (m_answers) {
+        m_found = m_answers(wanted);
+    }
     findTanks(wanted);
     if (m_offers) {
         for (Offer& offer : m_offers()) {

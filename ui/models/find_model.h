@@ -34,6 +34,8 @@ public:
 
     /// Offers besides tanks and entries, asked for anew at each search so that disabled commands stay out.
     void setOffers(std::function<std::vector<Offer>()> offers) { m_offers = std::move(offers); }
+    /// Answers to the text as a whole (a worksheet with its values), shown first; they choose themselves what matches.
+    void setAnswers(std::function<std::vector<Offer>(const QString& text)> answers) { m_answers = std::move(answers); }
     void search(const QString& text);
     void choose(int row);
 
@@ -50,6 +52,7 @@ private:
 
     facade::Keeper& m_keeper;
     std::function<std::vector<Offer>()> m_offers;
+    std::function<std::vector<Offer>(const QString&)> m_answers;
     std::vector<Offer> m_found;
 };
 

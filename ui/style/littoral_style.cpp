@@ -211,6 +211,14 @@ void LittoralStyle::drawComplexControl(ComplexControl control, const QStyleOptio
                                        const QWidget* widget) const
 {
     const stylepaint::Pen pen{*painter, m_theme};
+    if (control == CC_Slider) {
+        const auto* slider = qstyleoption_cast<const QStyleOptionSlider*>(option);
+        if (slider != nullptr && slider->orientation == Qt::Horizontal) {
+            stylepaint::slider(pen, *slider, subControlRect(control, option, SC_SliderGroove, widget),
+                               subControlRect(control, option, SC_SliderHandle, widget));
+            return;
+        }
+    }
     if (control == CC_ComboBox) {
         if (const auto* combo = qstyleoption_cast<const QStyleOptionComboBox*>(option)) {
             stylepaint::comboBox(pen, *combo, subControlRect(control, option, SC_ComboBoxArrow, widget));
@@ -371,6 +379,10 @@ int LittoralStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, c
         return 0;
     case PM_ScrollBarExtent:
         return std::max(12, m_theme.px(12));
+    case PM_SliderThickness:
+    case PM_SliderControlThickness:
+    case PM_SliderLength:
+        return std::max(24, m_theme.px(18));
     case PM_ScrollBarSliderMin:
         return m_theme.px(28);
     case PM_ToolTipLabelFrameWidth:

@@ -281,6 +281,27 @@ void scrollBar(const Pen& pen, const QStyleOptionSlider& option, const QRect& ha
         Qt::transparent, radius);
 }
 
+void slider(const Pen& pen, const QStyleOptionSlider& option, const QRect& groove, const QRect& handle)
+{
+    const Saved saved(pen.painter);
+    const bool enabled = has(option, QStyle::State_Enabled);
+    const QColor lit = pen.theme[enabled ? Token::Accent : Token::Rule2];
+    const double thick = std::max(3.0, pen.theme.px(3) * 1.0);
+    const QRectF line(groove.left(), handle.center().y() + 0.5 - thick / 2, groove.width(), thick);
+    pen.painter.setRenderHint(QPainter::Antialiasing);
+    pen.painter.setPen(Qt::NoPen);
+    pen.painter.setBrush(pen.theme[Token::Rule2]);
+    pen.painter.drawRoundedRect(line, thick / 2, thick / 2);
+    QRectF done = line;
+    done.setRight(handle.center().x());
+    pen.painter.setBrush(lit);
+    pen.painter.drawRoundedRect(done, thick / 2, thick / 2);
+    const double ring = pen.theme.px(7);
+    pen.painter.setBrush(pen.theme[Token::Panel]);
+    pen.painter.setPen(QPen(lit, std::max(2.0, pen.theme.px(2) * 1.0)));
+    pen.painter.drawEllipse(QRectF(handle).center(), ring, ring);
+}
+
 void menuItem(const Pen& pen, const QStyleOptionMenuItem& option)
 {
     const Saved saved(pen.painter);

@@ -32,6 +32,8 @@ void fieldFrame(const Pen& pen, const QStyleOption& option);
 void chevron(const Pen& pen, const QRectF& box, Qt::ArrowType direction, const QColor& colour);
 void comboBox(const Pen& pen, const QStyleOptionComboBox& option, const QRect& arrow);
 void scrollBar(const Pen& pen, const QStyleOptionSlider& option, const QRect& handle);
+/// A thin groove, filled to the handle; the handle is a ring with the accent's edge.
+void slider(const Pen& pen, const QStyleOptionSlider& option, const QRect& groove, const QRect& handle);
 void menuItem(const Pen& pen, const QStyleOptionMenuItem& option);
 void progressGroove(const Pen& pen, const QStyleOption& option);
 void progressContents(const Pen& pen, const QStyleOptionProgressBar& option);

@@ -21,6 +21,16 @@ public:
     [[nodiscard]] virtual QString exportFolder(QWidget* parent) = 0;
     [[nodiscard]] virtual QString backupFile(QWidget* parent, const QString& proposed) = 0;
     [[nodiscard]] virtual QString photo(QWidget* parent) = 0;
+    /// A file to write a copy to; `suffix` without the dot.
+    [[nodiscard]] virtual QString fileToWrite(QWidget* parent, const QString& title, const QString& proposed,
+                                              const QString& suffix)
+    {
+        Q_UNUSED(parent);
+        Q_UNUSED(title);
+        Q_UNUSED(proposed);
+        Q_UNUSED(suffix);
+        return {};
+    }
 };
 
 } // namespace littoral::ui

@@ -7,6 +7,7 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QSlider>
 #include <QTextDocument>
 
 namespace littoral::ui {
@@ -42,7 +43,8 @@ bool isTyping()
 bool QuietFields::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::Wheel) {
-        if (qobject_cast<QComboBox*>(watched) != nullptr || qobject_cast<QAbstractSpinBox*>(watched) != nullptr) {
+        if (qobject_cast<QComboBox*>(watched) != nullptr || qobject_cast<QAbstractSpinBox*>(watched) != nullptr ||
+            qobject_cast<QSlider*>(watched) != nullptr) {
             event->ignore();
             return true;
         }

@@ -46,6 +46,7 @@ EntryForm animals(bool in)
 EntryForm gas()
 {
     EntryForm form;
+    form.subject = words("What was set, and what the indicator shows");
     form.amount = words("CO₂ held, mg/L");
     form.second = words("Hours a day");
     form.caution = words("A CO₂ cylinder stands upright and fixed, in a room with fresh air; leave valves and refills "
@@ -95,6 +96,7 @@ EntryForm entryForm(record::EntryKind kind)
         form.caution = handsInWater();
         break;
     case record::EntryKind::LightChange:
+        form.subject = words("What was set");
         form.amount = words("Light, hours a day");
         form.second = words("At the bed, µmol/m²/s");
         break;

@@ -150,6 +150,21 @@ void LanesPage::setShown(const std::vector<record::LayoutId>& layouts)
     refresh();
 }
 
+QString LanesPage::focusedSubject() const
+{
+    const facade::LaneModel* lane = m_view->selectedLane();
+    const std::optional<LaneItem>& item = m_view->cursor().item();
+    if (lane == nullptr || !item || item->row != LaneRow::Events || item->index >= lane->events.size()) {
+        return {};
+    }
+    const record::LayoutRecord* layout = m_keeper.row().layout(lane->layout);
+    if (layout == nullptr) {
+        return {};
+    }
+    const auto entry = std::ranges::find(layout->entries, lane->events[item->index].entry, &record::Entry::id);
+    return entry == layout->entries.end() ? QString() : entry->subject;
+}
+
 void LanesPage::setSelected(record::TankId tank)
 {
     m_view->selectTank(tank);

@@ -260,6 +260,12 @@ void RoundsPage::finish()
     emit finished(tr("Round finished: %1").arg(progressText()));
 }
 
+const record::Parameter* RoundsPage::focusedParameter() const
+{
+    const QModelIndex cell = m_grid->currentIndex();
+    return cell.isValid() ? m_model->parameter(cell.column()) : nullptr;
+}
+
 QList<QWidget*> RoundsPage::regions() const
 {
     return {m_pageBar, m_grid, m_seen, m_work->list(), m_foot};

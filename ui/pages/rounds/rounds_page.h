@@ -40,6 +40,8 @@ public:
     [[nodiscard]] SeenRow* seen() { return m_seen; }
     [[nodiscard]] CellPanel* cellPanel() { return m_cell; }
     [[nodiscard]] QString progressText() const;
+    /// What the cell under the keyboard reads; nullptr without one.
+    [[nodiscard]] const record::Parameter* focusedParameter() const;
     /// Parts of the page for F6, in order.
     [[nodiscard]] QList<QWidget*> regions() const;
 
