@@ -152,15 +152,26 @@ TEST_F(MainWindowTest, EveryActionHasWordsAndIsInTheKeyPanelWhenItHasKeys)
 {
     addTank(u"Slate Ford"_s, 16);
     open();
-    QSet<QString> texts;
-    QSet<QString> keys;
-    for (const QAction* each : m_window->actions().actions()) {
-        EXPECT_FALSE(plainText(*each).isEmpty()) << each->objectName().toStdString();
-        EXPECT_FALSE(texts.contains(plainText(*each))) << plainText(*each).toStdString();
-        texts << plainText(*each);
-        for (const QKeySequence& sequence : each->shortcuts()) {
-            EXPECT_FALSE(keys.contains(sequence.toString())) << "two commands on " << sequence.toString().toStdString();
-            keys << sequence.toString();
+    // A page's own commands work on that page alone, so a letter may mean one thing on each of them; together with the
+    // commands of the whole window each set must be free of doubles.
+    using Group = ActionRegistry::Group;
+    for (const Group page : {Group::Trends, Group::Cycle}) {
+        QSet<QString> texts;
+        QSet<QString> keys;
+        const QList<QAction*> others =
+            m_window->actions().actions(page == Group::Trends ? Group::Cycle : Group::Trends);
+        for (QAction* each : m_window->actions().actions()) {
+            if (others.contains(each)) {
+                continue;
+            }
+            EXPECT_FALSE(plainText(*each).isEmpty()) << each->objectName().toStdString();
+            EXPECT_FALSE(texts.contains(plainText(*each))) << plainText(*each).toStdString();
+            texts << plainText(*each);
+            for (const QKeySequence& sequence : each->shortcuts()) {
+                EXPECT_FALSE(keys.contains(sequence.toString()))
+                    << "two commands on " << sequence.toString().toStdString();
+                keys << sequence.toString();
+            }
         }
     }
     QTest::keyClick(m_window->rail()->list(), Qt::Key_Question);
@@ -169,7 +180,7 @@ TEST_F(MainWindowTest, EveryActionHasWordsAndIsInTheKeyPanelWhenItHasKeys)
         shown << label->text();
     }
     for (const QAction* each : m_window->actions().actions()) {
-        if (!each->shortcuts().isEmpty()) {
+        if (!each->shortcuts().isEmpty() && each->isEnabled()) {
             EXPECT_TRUE(shown.contains(plainText(*each))) << plainText(*each).toStdString();
         }
     }

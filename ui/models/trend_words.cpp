@@ -290,7 +290,7 @@ public:
         const auto [first, last] = PointIndex(m_series->points).run(m_question.from, m_question.to);
         const auto inside = std::span(m_series->points).subspan(first, last - first);
         const auto since = facade::clearSince(inside, *m_clear * (1.0 + 1e-9), 2);
-        return since ? TrendCell{whenText(m_axis, m_tank, *since), {}} : TrendCell{words("not shown"), {}};
+        return since ? TrendCell{whenText(m_axis, m_tank, *since), {}} : TrendCell{words("none"), {}};
     }
     [[nodiscard]] TrendCell before() const
     {

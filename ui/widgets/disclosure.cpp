@@ -17,6 +17,7 @@ DisclosureLine::DisclosureLine(Theme& theme, QWidget* parent)
     , m_theme(theme)
 {
     setCheckable(true);
+    setAccessibleName(tr("Details")); // until it has words of its own
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(&theme, &Theme::changed, this, [this] {
@@ -28,6 +29,7 @@ DisclosureLine::DisclosureLine(Theme& theme, QWidget* parent)
 void DisclosureLine::setWords(const QString& text, const QString& value)
 {
     setText(text);
+    setAccessibleName(value.isEmpty() ? text : tr("%1, %2", "what it opens on, its figure").arg(text, value));
     m_value = value;
     update();
 }

@@ -15,6 +15,7 @@ TableTwin::TableTwin(Theme& theme, QWidget* parent)
     , m_model(new PlainTableModel(this))
 {
     setModel(m_model);
+    setAccessibleName(tr("The charts' values as a table"));
     setFrameShape(QFrame::NoFrame);
     setShowGrid(false);
     setTabKeyNavigation(false);

@@ -22,7 +22,7 @@ BenchCard::BenchCard(Theme& theme, QWidget* parent)
     , m_theme(theme)
     , m_title((new Text(theme, TextStyle::Name))->wrapped())
     , m_note((new Text(theme, TextStyle::Secondary))->wrapped())
-    , m_pin(new QPushButton)
+    , m_pin(new QPushButton(tr("Pin this sheet")))
     , m_column(new QVBoxLayout(this))
 {
     setProperty("card", true);

@@ -28,6 +28,7 @@ SheetField::SheetField(Theme& theme, const sheets::Input& input, QWidget* parent
     m_problem->setToken(Token::Act);
     m_problem->hide();
     m_back->setProperty("quiet", true);
+    m_back->setAccessibleName(tr("%1: back to the record").arg(m_label));
     m_back->hide();
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(8);
@@ -157,6 +158,7 @@ void SheetField::place()
     setMinimumWidth(m_theme.px(200));
     if (m_line != nullptr) {
         m_line->setFixedWidth(m_theme.px(104));
+        m_line->setMinimumHeight(m_line->sizeHint().height()); // a crowded column may not squeeze it
     } else {
         m_combo->setMaximumWidth(m_theme.px(300));
     }

@@ -153,6 +153,7 @@ AgeChartView::AgeChartView(Theme& theme, QWidget* parent)
     : ChartWidget(parent)
     , m_theme(theme)
 {
+    setAccessibleName(tr("Comparison at equal age"));
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(&theme, &Theme::changed, this, [this] {

@@ -28,6 +28,8 @@ TrendsSide::TrendsSide(Theme& theme, QWidget* parent)
     , m_events(new Text(theme, TextStyle::Secondary))
 {
     setAccessibleName(tr("Values, statistics and comparison"));
+    m_readout->setAccessibleName(tr("Values at the cursor"));
+    m_statistics->setAccessibleName(tr("Statistics of the stretch"));
     m_readout->setAccessibleName(tr("Values at the crosshair"));
     m_next->setProperty("keyHint", QStringLiteral("."));
     for (Text* text : {m_place, m_statisticsTitle, m_statisticsNote, m_comparison, m_events}) {
