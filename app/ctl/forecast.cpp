@@ -52,6 +52,7 @@ std::optional<ForecastQuestion> readQuestion(Context& context, const Arguments& 
     question.threads = static_cast<int>(arguments.number(context, u"threads"_s, 1.0, 256.0, bad).value_or(cores));
     question.load_mgN_per_L_d = arguments.number(context, u"load"_s, 0.0, 50.0, bad);
     question.learn = !arguments.isSet(u"no-learning"_s);
+    question.causes = !arguments.csv(); // a table has no place for them
     const QStringList instants = arguments.value(u"at"_s).split(u',', Qt::SkipEmptyParts);
     for (const QString& text : instants) {
         const std::optional<double> day = exchange::parseNumber(text);

@@ -202,7 +202,8 @@ QJsonObject diagnosticsObject(const TankForecast& one)
             {u"final_ess"_s, rounded(diagnostics.finalEss)},
             {u"failed_share"_s, rounded(diagnostics.failedShare)},
             {u"shrinkage"_s, rounded(diagnostics.shrinkage)},
-            {u"surprising_readings"_s, flagged}};
+            {u"surprising_readings"_s, flagged},
+            {u"causes"_s, QJsonArray::fromStringList(one.causes)}};
 }
 
 QJsonObject tankObject(const TankForecast& one)

@@ -81,6 +81,16 @@ std::vector<SurprisingReading> surprisingReadings(const record::Row& row, const 
     return found;
 }
 
+void lookForCauses(TankForecast& one, const record::Moment& asOf)
+{
+    if (!facade::askForCauses(one.forecast->diagnostics)) {
+        return;
+    }
+    if (const auto causes = forecast::explainContradiction(one.inputs.request)) {
+        one.causes = facade::causeSentences(one.inputs, *causes, asOf.localDate());
+    }
+}
+
 } // namespace
 
 std::vector<TankForecast> runForecasts(const record::Row& row, const std::vector<record::TankId>& tanks,
@@ -108,6 +118,9 @@ std::vector<TankForecast> runForecasts(const record::Row& row, const std::vector
             if (answer) {
                 all[i].forecast = std::move(answer).value();
                 all[i].fit = std::move(fitted).value();
+                if (question.causes) {
+                    lookForCauses(all[i], question.asOf);
+                }
             } else {
                 all[i].error = answer.error();
             }

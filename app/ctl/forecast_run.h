@@ -21,6 +21,7 @@ struct ForecastQuestion
     QString gate;                           ///< whose date the next tests narrow; empty: the next one not open yet
     std::optional<double> load_mgN_per_L_d; ///< what the filter is to carry, if not what the record comes to
     bool learn = true;                      ///< from finished layouts of the row
+    bool causes = true; ///< look for what would make contradicting readings agree; takes a second where they do
 };
 
 /// A reading that the fitted members find hard to explain: worth repeating the test.
@@ -43,11 +44,12 @@ struct TankForecast
     std::optional<forecast::Forecast> forecast;
     std::vector<SurprisingReading> surprising;
     QStringList learned; ///< sentences
+    QStringList causes;  ///< sentences: what would make contradicting readings agree
     std::optional<Error> error;
 
     [[nodiscard]] double horizonDay() const { return inputs.request.tank.decisionDay + inputs.request.horizonDays; }
     /// With forecast and fit set: what the facade works on.
-    [[nodiscard]] facade::ForecastResult result() const { return {inputs, *fit, *forecast}; }
+    [[nodiscard]] facade::ForecastResult result() const { return {inputs, *fit, *forecast, {}}; }
     [[nodiscard]] record::Moment dateOf(double day) const { return inputs.flooded.plusDays(day); }
 };
 

@@ -137,6 +137,9 @@ QString diagnosticsText(const TankForecast& one)
                          reading.at.toDateTime().toString(u"yyyy-MM-dd HH:mm"_s)) +
                 u'\n';
     }
+    for (const QString& cause : one.causes) {
+        text += cause + u'\n';
+    }
     return text;
 }
 

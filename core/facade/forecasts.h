@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/facade/doubts.h"
 #include "core/facade/forecast_case.h"
 #include "core/forecast/forecaster.h"
 
@@ -19,6 +20,8 @@ struct ForecastResult
     ForecastCase inputs;
     forecast::Fit fit; ///< the calibrated members, for plans and sliders
     forecast::Forecast forecast;
+    /// What would make contradicting readings agree; looked for only when they do (see askForCauses).
+    std::vector<forecast::Explanation> causes = {};
 };
 
 /// Forecasts of the whole row, computed off the calling thread; the newest request for a layout wins and results arrive

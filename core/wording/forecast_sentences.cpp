@@ -70,6 +70,27 @@ QString bracketText(const QString& what, double odds)
     return words("%1, %2").arg(what, oddsText(odds));
 }
 
+QString causeText(const forecast::Explanation& cause, const QString& kit, const record::Moment& flooded,
+                  const QDate& today)
+{
+    switch (cause.cause) {
+    case forecast::Cause::OtherUnitBasis:
+        return words("The readings would agree if %1 gave nitrogen where the ion is taken, or the other way round. See "
+                     "what its leaflet says and set it in the kit.")
+            .arg(kit);
+    case forecast::Cause::DeadKit:
+        return words("The readings would agree if %1 read low whatever is in the water. Check its date, or test a "
+                     "sample of known strength.")
+            .arg(kit);
+    case forecast::Cause::UnloggedChange:
+        break;
+    }
+    return words(
+               "The readings would agree if about half the water had been changed about %1 without an entry. Enter it "
+               "if it was.")
+        .arg(dateText(dayAt(flooded, cause.day), today));
+}
+
 QString againstTarget(const record::Reading& reading, const record::Target& target)
 {
     const record::Parameter* parameter = record::findParameter(reading.parameter);

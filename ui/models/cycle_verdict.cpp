@@ -125,6 +125,7 @@ void addWarnings(CycleModel& model, const Frame& frame)
                             wording::oddsText(flagged.probability));
         }
     }
+    model.warnings << facade::causeSentences(result->inputs, result->causes, frame.today);
     const auto read = static_cast<int>(result->inputs.request.tank.readings.size());
     if (read < kReadingsWanted) {
         model.warnings << words(
