@@ -17,6 +17,28 @@ function(littoral_flags target)
     endif()
 endfunction()
 
+# littoral_read_first(<group> <std|qt|form|widget> <targets>... [HEADERS <header>...]): what nearly every file of the targets
+# reads first, read once for all of them; half of the time to compile a file went into these headers. The targets of one
+# group are compiled with the same options.
+function(littoral_read_first group kind)
+    cmake_parse_arguments(arg "" "" "HEADERS" ${ARGN})
+    set(std <algorithm> <array> <cmath> <functional> <map> <memory> <optional> <set> <span> <string> <variant> <vector>)
+    set(qt ${std} <QCoreApplication> <QDateTime> <QHash> <QJsonArray> <QJsonDocument> <QJsonObject> <QLocale> <QString>
+        <QStringList> <QTimeZone>)
+    set(form ${qt} <QAbstractItemModel> <QAccessible> <QFontMetrics> <QKeyEvent> <QPainter> <QPainterPath> <QTimer>)
+    set(widget ${form} <QApplication> <QBoxLayout> <QComboBox> <QLabel> <QLineEdit> <QPushButton> <QScrollArea> <QTableView>
+        <QWidget>)
+    foreach(target ${arg_UNPARSED_ARGUMENTS})
+        get_property(first GLOBAL PROPERTY littoral_first_of_${group})
+        if(first)
+            target_precompile_headers(${target} REUSE_FROM ${first})
+        else()
+            target_precompile_headers(${target} PRIVATE ${${kind}} ${arg_HEADERS})
+            set_property(GLOBAL PROPERTY littoral_first_of_${group} ${target})
+        endif()
+    endforeach()
+endfunction()
+
 # littoral_module(<name> [LINKS <targets>...]): static library littoral_<name> from the .cpp files of the current folder's
 # subfolder <name>; headers are included as "<layer>/<name>/file.h". The links given are the only ones it gets, so an
 # include that breaks the layering does not compile or link.
