@@ -7731,6 +7731,10 @@
         <source>forecast →</source>
         <translation>Vorhersage →</translation>
     </message>
+    <message>
+        <source>ddd d MMM, HH:mm</source>
+        <translation>ddd d. MMM, HH:mm</translation>
+    </message>
 </context>
 <context>
     <name>Trend</name>
@@ -10333,7 +10337,7 @@
     </message>
     <message>
         <source>&amp;Rounds</source>
-        <translation>&amp;Rundgang</translation>
+        <translation>R&amp;undgang</translation>
     </message>
     <message>
         <source>St&amp;ock</source>
@@ -10341,15 +10345,15 @@
     </message>
     <message>
         <source>&amp;Bench</source>
-        <translation>&amp;Werkbank</translation>
+        <translation>Wer&amp;kbank</translation>
     </message>
     <message>
         <source>&amp;Guide</source>
         <translation>&amp;Leitfaden</translation>
     </message>
     <message>
-        <source>Guide at what is &amp;focused</source>
-        <translation>Leitfaden zum &amp;Fokus</translation>
+        <source>Guide at &amp;what is focused</source>
+        <translation>Leitfaden zum F&amp;okus</translation>
     </message>
     <message>
         <source>Next region</source>
@@ -10529,7 +10533,7 @@
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation>&amp;Beenden</translation>
+        <translation>Been&amp;den</translation>
     </message>
     <message>
         <source>&amp;Light</source>
