@@ -3,7 +3,7 @@
 #include "core/facade/forecasts.h"
 #include "core/facade/keeper.h"
 #include "ui/frame/file_ask.h"
-#include "ui/frame/main_window.h"
+#include "ui/frame/workbench.h"
 #include "ui/style/littoral_style.h"
 
 #include <QApplication>
@@ -17,6 +17,10 @@ int main(int argc, char** argv)
     QApplication::setApplicationName(u"Littoral"_s);
     QApplication::setApplicationVersion(QStringLiteral(LITTORAL_VERSION));
     QApplication::setDesktopFileName(u"littoral"_s);
+
+    littoral::wording::Translation translation;
+    const QString asked = littoral::ui::Session().language();
+    translation.use(asked.isEmpty() ? littoral::wording::systemLanguage() : asked);
 
     QCommandLineParser parser;
     parser.setApplicationDescription(
@@ -40,10 +44,10 @@ int main(int argc, char** argv)
     littoral::facade::Keeper keeper(clock);
     littoral::facade::Forecasts forecasts(keeper);
     littoral::ui::FileAsk ask;
-    littoral::ui::MainWindow window(keeper, forecasts, theme, ask);
-    window.setSystemScheme(system);
+    littoral::ui::Workbench workbench(keeper, forecasts, theme, ask, translation);
+    workbench.setSystemScheme(system);
     const QStringList paths = parser.positionalArguments();
-    window.openAtStart(paths.isEmpty() ? std::nullopt : std::optional(paths.first()), parser.isSet(sample));
-    window.show();
+    workbench.window().openAtStart(paths.isEmpty() ? std::nullopt : std::optional(paths.first()), parser.isSet(sample));
+    workbench.window().show();
     return QApplication::exec();
 }

@@ -3,6 +3,7 @@
 #include "app/ctl/text_table.h"
 #include "core/exchange/field_reader.h"
 #include "core/exchange/instant.h"
+#include "core/record/shown.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -279,7 +280,7 @@ QString kitUnit(const TankForecast& one, forecast::Substance substance)
         return one.inputs.kits[*kit].unit;
     }
     const record::Parameter* parameter = record::findParameter(parameterKey(substance));
-    return parameter == nullptr ? u"mg/L N"_s : parameter->shown().code;
+    return parameter == nullptr ? u"mg/L N"_s : record::inUsualUnits(*parameter).shown().code;
 }
 
 QString forecastCsv(const std::vector<TankForecast>& all)

@@ -2,6 +2,7 @@
 #include "app/ctl/forecast_output.h"
 #include "app/ctl/text_table.h"
 #include "core/care/gates.h"
+#include "core/record/shown.h"
 #include "core/wording/numbers.h"
 #include "core/wording/plan_sentences.h"
 #include "core/wording/sentences.h"
@@ -172,7 +173,7 @@ QString substanceTable(const TankForecast& one, forecast::Substance substance)
     const forecast::SubstanceForecast& found = one.forecast->substances[static_cast<std::size_t>(substance)];
     const record::Parameter* parameter = record::findParameter(parameterKey(substance));
     const QString name = parameter == nullptr ? parameterKey(substance) : parameter->name;
-    const int decimals = parameter == nullptr ? 2 : parameter->decimals;
+    const int decimals = parameter == nullptr ? 2 : record::inUsualUnits(*parameter).decimals;
     std::vector<QStringList> rows;
     for (const std::size_t i : shownRows(one)) {
         if (i < found.kit.size()) {

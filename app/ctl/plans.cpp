@@ -5,6 +5,7 @@
 #include "app/ctl/text_table.h"
 #include "app/ctl/verbs.h"
 #include "core/facade/next_tests.h"
+#include "core/record/shown.h"
 #include "core/wording/numbers.h"
 #include "core/wording/plan_sentences.h"
 
@@ -71,6 +72,7 @@ QString gateRange(const Compared& all, const forecast::DateOdds& odds)
 
 QString planTable(const Compared& all, bool every)
 {
+    const record::Measure volume = record::volumeMeasure(record::shownUnits());
     std::vector<QStringList> rows;
     for (std::size_t i = 0; i < all.table.outcomes.size(); ++i) {
         const forecast::PlanOutcome& outcome = all.table.outcomes[i];
@@ -78,14 +80,15 @@ QString planTable(const Compared& all, bool every)
             continue;
         }
         const auto litres = all.litres(outcome);
-        rows.push_back({QString::number(i), all.title(outcome), litres ? QString::number(std::lround(*litres)) : u"?"_s,
+        rows.push_back({QString::number(i), all.title(outcome),
+                        litres ? QString::number(std::lround(volume.shown(*litres))) : u"?"_s,
                         QString::number(std::lround(outcome.changesToGate)),
                         QString::number(std::lround(outcome.hoursNitriteOver)),
                         QString::number(std::lround(outcome.hoursFreeOver)), gateRange(all, outcome.gate),
                         outcome.carriesAtGate ? wording::oddsText(*outcome.carriesAtGate) : u"?"_s});
     }
-    return textTable({words("No."), words("Plan"), words("Litres"), words("Changes"), words("Hours NO2"),
-                      words("Hours NH3"), words("Readings clear"), words("Filter carries")},
+    return textTable({words("No."), words("Plan"), words("Water, %1").arg(volume.label), words("Changes"),
+                      words("Hours NO2"), words("Hours NH3"), words("Readings clear"), words("Filter carries")},
                      rows, 2);
 }
 
@@ -98,7 +101,7 @@ QString plansText(const Compared& all, bool every, const std::optional<QString>&
                    words("Hours: nitrite above %1, free ammonia above %2.")
                        .arg(wording::valueWithUnit(u"no2"_s, limits.nitrite_mgN_per_L),
                             wording::valueWithUnit(u"nh3"_s, limits.free_mgN_per_L)) +
-                   u'\n' + words("Readings clear: 8 in 10. Litres and changes: until then.") + u'\n' +
+                   u'\n' + words("Readings clear: 8 in 10. Water and changes: until then.") + u'\n' +
                    wording::dilutionCaution() + u'\n';
     const double load = all.one.inputs.request.load_mgN_per_L_d;
     if (load <= 0.0) {

@@ -72,6 +72,7 @@ void showHelp(QTextStream& out)
     }
     out << textTable({words("Verb"), words("What it does")}, rows, 2) << '\n'
         << words("littoralctl VERB --help shows a verb's options and examples.") << '\n'
+        << words("--language de makes it speak German; data (--csv, --json) keep their form in every language.") << '\n'
         << words("Exit codes: 0 done; 1 a file or the store failed; 2 usage; 3 input refused; 4 verify found problems.")
         << '\n';
 }

@@ -5,6 +5,7 @@
 #include "core/exchange/codes.h"
 #include "core/exchange/field_reader.h"
 #include "core/exchange/instant.h"
+#include "core/record/shown.h"
 #include "core/wording/entry_words.h"
 
 #include <QCoreApplication>
@@ -74,9 +75,10 @@ QString layoutText(const record::Tank& tank, const record::LayoutRecord& record,
                      exchange::code(layout.co2)) +
             u'\n';
     if (const auto net = record::netVolume(tank, layout)) {
-        const QString litres = QString::number(net->litres, 'f', 1);
-        text += (net->reckoned ? words("Water: %1 L, reckoned from the dimensions.").arg(litres)
-                               : words("Water: %1 L, measured.").arg(litres)) +
+        const record::Measure volume = record::volumeMeasure(record::shownUnits());
+        const QString water = QString::number(volume.shown(net->litres), 'f', 1);
+        text += (net->reckoned ? words("Water: %1 %2, reckoned from the dimensions.").arg(water, volume.label)
+                               : words("Water: %1 %2, measured.").arg(water, volume.label)) +
                 u'\n';
     }
     if (const record::SourceWater* source = row.source(layout.source)) {

@@ -3,6 +3,10 @@
 
 #include "app/ctl/context.h"
 
+namespace littoral::wording {
+class Translation;
+}
+
 namespace littoral::ctl {
 
 /// One verb each: the words after it, the exit code back.
@@ -23,6 +27,9 @@ int runExport(Context& context, const QStringList& words);
 int runVerify(Context& context, const QStringList& words);
 int runBackup(Context& context, const QStringList& words);
 
+/// Takes "--language TAG" out of the line and speaks that language; without it that of LITTORAL_LANGUAGE, else English.
+/// False, and the sentence has been written, when there is no such language.
+[[nodiscard]] bool takeLanguage(Context& context, QStringList& words, wording::Translation& translation);
 /// Finds the verb and runs it; answers --help and --version itself.
 int run(Context& context, const QStringList& words);
 

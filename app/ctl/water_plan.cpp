@@ -4,6 +4,7 @@
 #include "app/ctl/arguments.h"
 #include "app/ctl/text_table.h"
 #include "app/ctl/verbs.h"
+#include "core/record/shown.h"
 #include "core/wording/numbers.h"
 
 #include <QCoreApplication>
@@ -127,25 +128,28 @@ QString noteOf(const facade::WaterDay& day, const QDate& today)
 QString planText(const facade::RowPlan& plan)
 {
     const QDate today = plan.days.front().day;
+    const record::Measure volume = record::volumeMeasure(record::shownUnits());
+    const auto water = [&](double litres) { return plain(volume.shown(litres)); };
     std::vector<QStringList> rows;
     for (const facade::WaterDay& day : plan.days) {
         if (day.changes.empty()) {
             continue;
         }
-        rows.push_back({wording::weekdayText(day.day, today), plain(day.litres), plain(day.toTreat_L),
-                        plain(day.demineralised_L), plain(day.conditioner_mL), tanksOf(day), noteOf(day, today)});
+        rows.push_back({wording::weekdayText(day.day, today), water(day.litres), water(day.toTreat_L),
+                        water(day.demineralised_L), plain(day.conditioner_mL), tanksOf(day), noteOf(day, today)});
     }
     if (rows.empty()) {
         return words("No water changes are due in these days.") + u'\n';
     }
     rows.push_back({words("In all"),
-                    plain(plan.litres),
-                    plain(plan.toTreat_L),
-                    plain(plan.demineralised_L),
+                    water(plan.litres),
+                    water(plan.toTreat_L),
+                    water(plan.demineralised_L),
                     plain(plan.conditioner_mL),
                     {},
                     {}});
-    QString text = textTable({words("Day"), words("Litres"), words("To treat, L"), words("Demineralised, L"),
+    QString text = textTable({words("Day"), words("Water, %1").arg(volume.label),
+                              words("To treat, %1").arg(volume.label), words("Demineralised, %1").arg(volume.label),
                               words("Conditioner, mL"), words("Tanks"), words("Note")},
                              rows);
     for (const QString& tank : plan.volumeUnknown) {

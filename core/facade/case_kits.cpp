@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/case_kits.h"
 
+#include "core/record/shown.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <limits>
@@ -23,7 +25,7 @@ record::TestKit usualCard(const QString& parameter)
     record::TestKit kit;
     kit.parameter = parameter;
     kit.kind = record::KitKind::Card;
-    kit.unit = record::findParameter(parameter)->shown().code;
+    kit.unit = record::inUsualUnits(*record::findParameter(parameter)).shown().code;
     kit.steps = parameter == u"tan"_s ? kAmmoniaCard : parameter == u"no2"_s ? kNitriteCard : kNitrateCard;
     return kit;
 }

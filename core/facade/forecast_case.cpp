@@ -7,6 +7,8 @@
 #include "core/facade/case_kits.h"
 #include "core/facade/evidence.h"
 #include "core/facade/learned.h"
+#include "core/water/units.h"
+#include "core/wording/numbers.h"
 #include "core/wording/plan_sentences.h"
 
 #include <QCoreApplication>
@@ -122,7 +124,8 @@ struct Builder
                 "Nitrate of the source water is not stated; a wide range was taken. A reading of it would help.");
         }
         if ((own == nullptr || !own->alkalinity_meq_per_L) && known.readingsOf(u"kh"_s).empty()) {
-            out.remarks << words("Alkalinity (KH) is not known; 4 dKH was taken.");
+            out.remarks << words("Alkalinity (KH) is not known; %1 was taken.")
+                               .arg(wording::valueWithUnit(u"kh"_s, water::GermanDegrees{4.0}.alkalinity().value));
         }
     }
 

@@ -2,6 +2,7 @@
 #include "core/facade/keeper.h"
 
 #include "core/facade/row_edit.h"
+#include "core/record/shown.h"
 
 #include <algorithm>
 
@@ -11,6 +12,12 @@ using namespace Qt::StringLiterals;
 using store::Edit;
 
 namespace {
+
+/// Units are the store's: everybody who listens to the signals that follow finds them in force.
+void show(const record::Row& row)
+{
+    record::showUnits(record::unitsFrom(row.settings));
+}
 
 Error noStore()
 {
@@ -58,6 +65,7 @@ Result<void> Keeper::open(const QString& path, store::Access access)
     m_store = std::move(opened).value();
     m_row = std::move(row).value();
     ++m_revision;
+    show(m_row);
     emit storeOpened();
     return {};
 }
@@ -91,6 +99,7 @@ Result<void> Keeper::reload()
     }
     m_row = std::move(row).value();
     ++m_revision;
+    show(m_row);
     return {};
 }
 
@@ -107,6 +116,7 @@ Result<void> Keeper::commit(const Edit& edit)
     }
     if (applyTo(m_row, edit)) {
         ++m_revision;
+        show(m_row);
     } else if (auto loaded = reload(); !loaded) {
         return loaded;
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/lane_parts.h"
 #include "core/wording/entry_words.h"
+#include "core/wording/measures.h"
+#include "core/wording/numbers.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -91,9 +93,8 @@ std::vector<LaneEvent> eventsOf(const record::LayoutRecord& layout)
         event.at = entry.at.utcMs();
         event.glyph = glyphOf(entry);
         event.word = wording::entryWord(entry);
-        event.sentence =
-            QCoreApplication::translate("Lane", "%1, %2")
-                .arg(wording::entryText(entry), QLocale::c().toString(entry.at.toDateTime(), u"d MMM yyyy HH:mm"_s));
+        event.sentence = QCoreApplication::translate("Lane", "%1, %2")
+                             .arg(wording::entryText(entry), wording::fullDateTimeText(entry.at.toDateTime()));
         event.planned = entry.planned;
         event.serious =
             entry.kind == EntryKind::Loss || (entry.kind == EntryKind::Observation && entry.severity.value_or(0) >= 2);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/case_kits.h"
 #include "core/facade/lane_parts.h"
+#include "core/wording/measures.h"
+#include "core/wording/numbers.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -29,7 +31,7 @@ std::vector<LaneBand> bandsOf(const std::vector<double>& days, const std::vector
 
 QString readingSentence(const record::Parameter& parameter, const record::Reading& reading)
 {
-    const QString when = QLocale::c().toString(reading.at.toDateTime(), u"d MMM yyyy HH:mm"_s);
+    const QString when = wording::fullDateTimeText(reading.at.toDateTime());
     const QString base = QCoreApplication::translate("Lane", "%1 %2 %3, %4")
                              .arg(parameter.name, record::valueText(reading), parameter.shown().label, when);
     return reading.note.isEmpty() ? base : QCoreApplication::translate("Lane", "%1. %2").arg(base, reading.note);
@@ -75,7 +77,7 @@ std::optional<LaneSeries> freeAmmoniaOf(const ForecastResult* result)
     if (result == nullptr) {
         return std::nullopt;
     }
-    const record::Unit asN{u"mg/L N"_s, u"mg/L N"_s, 1.0, 0.0};
+    const record::Unit asN{u"mg/L N"_s, wording::freeAmmoniaUnit(), 1.0, 0.0};
     const auto& part = result->forecast.substances[static_cast<std::size_t>(forecast::Substance::FreeAmmonia)];
     LaneSeries series;
     series.parameter = u"nh3"_s;

@@ -4,6 +4,7 @@
 #include "core/care/gates.h"
 #include "core/facade/lane_parts.h"
 #include "core/wording/forecast_sentences.h"
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 
@@ -269,8 +270,8 @@ struct LaneBuilder
             lane.forecastNote =
                 words("Not fitted: the readings contradict the model, so the wide range without them is shown.");
         } else if (state == ForecastState::Stale && forecast != nullptr) {
-            lane.forecastNote = words("Forecast of %1")
-                                    .arg(QLocale::c().toString(forecast->inputs.asOf.toDateTime(), u"d MMM HH:mm"_s));
+            lane.forecastNote =
+                words("Forecast of %1").arg(wording::dateTimeText(forecast->inputs.asOf.toDateTime(), today));
         }
     }
 };

@@ -5,6 +5,7 @@
 #include "core/facade/keeper.h"
 #include "core/facade/row_edit.h"
 #include "core/facade/sample_truth.h"
+#include "core/record/shown.h"
 #include "core/water/hardness.h"
 #include "core/water/nitrogen.h"
 
@@ -151,7 +152,7 @@ private:
         m_tankByName.insert(tank.name, tank.id);
         const QJsonObject targets = from.value("targets"_L1).toObject();
         for (auto it = targets.begin(); it != targets.end(); ++it) {
-            const record::Unit& unit = record::findParameter(it.key())->shown();
+            const record::Unit& unit = record::inUsualUnits(*record::findParameter(it.key())).shown();
             record::Target target;
             target.tank = tank.id;
             target.parameter = it.key();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/sample_truth.h"
 
+#include "core/record/shown.h"
 #include "core/sim/run.h"
 
 #include <QJsonArray>
@@ -138,7 +139,7 @@ QString readThrough(const record::TestKit& kit, double trueInKitUnit, Random& ra
         return plain(std::max(0.0, std::round(trueInKitUnit * 2.0 + 0.3 * random.normal()) / 2.0), 1);
     }
     if (kit.steps.size() < 2) {
-        return plain(trueInKitUnit, record::findParameter(kit.parameter)->decimals);
+        return plain(trueInKitUnit, record::inUsualUnits(*record::findParameter(kit.parameter)).decimals);
     }
     const double offset = kit.steps[1] / 2.0;
     const double seen = std::log(std::max(0.0, trueInKitUnit) + offset) + kEyeScatter * random.normal();

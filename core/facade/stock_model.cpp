@@ -5,6 +5,7 @@
 #include "core/care/limits.h"
 #include "core/care/stock.h"
 #include "core/facade/stock_parts.h"
+#include "core/record/shown.h"
 
 #include <QRegularExpression>
 #include <algorithm>
@@ -34,6 +35,14 @@ double shown(const QString& parameter, double canonical)
     return known == nullptr ? canonical : known->shown().fromCanonical(canonical);
 }
 
+/// From the unit that scales and species are written in (degrees, mg/L of the ion) to the one on show.
+double fromUsual(const QString& parameter, double value)
+{
+    const record::Parameter* known = record::findParameter(parameter);
+    return known == nullptr ? value
+                            : known->shown().fromCanonical(record::inUsualUnits(*known).shown().toCanonical(value));
+}
+
 std::optional<StockRange> nitrateAhead(const ForecastResult* result)
 {
     if (result == nullptr) {
@@ -57,8 +66,8 @@ StockColumn column(const Scale& scale, const record::LayoutRecord& layout, const
 {
     StockColumn made;
     made.parameter = QString::fromLatin1(scale.parameter);
-    made.from = scale.from;
-    made.to = scale.to;
+    made.from = fromUsual(made.parameter, scale.from);
+    made.to = fromUsual(made.parameter, scale.to);
     for (const record::Reading* reading : layout.readingsOf(made.parameter)) {
         if (reading->at > now || record::daysBetween(reading->at, now) > kStockWaterDays) {
             continue;
@@ -74,7 +83,9 @@ StockColumn column(const Scale& scale, const record::LayoutRecord& layout, const
 
 std::optional<StockRange> borne(const facts::Species& species, const QString& parameter)
 {
-    const auto of = [](const facts::Span& span) { return StockRange{span.low, span.high}; };
+    const auto of = [&](const facts::Span& span) {
+        return StockRange{fromUsual(parameter, span.low), fromUsual(parameter, span.high)};
+    };
     if (parameter == u"ph"_s) {
         return of(species.ph);
     }

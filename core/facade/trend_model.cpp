@@ -5,6 +5,7 @@
 #include "core/facade/case_kits.h"
 #include "core/facade/lane_parts.h"
 #include "core/facade/trend_reckoned.h"
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 
 #include <QCoreApplication>
@@ -28,7 +29,7 @@ QString words(const char* text)
 std::optional<TrendParameter> parameterOf(const QString& key)
 {
     if (key == kFree) {
-        return TrendParameter{key, wording::parameterName(key), u"NH₃"_s, u"mg/L N"_s, 3, {}};
+        return TrendParameter{key, wording::parameterName(key), u"NH₃"_s, wording::freeAmmoniaUnit(), 3, {}};
     }
     const record::Parameter* known = record::findParameter(key);
     if (known == nullptr) {

@@ -4,6 +4,7 @@
 #include "core/care/events.h"
 #include "core/care/stock.h"
 #include "core/findings/robust.h"
+#include "core/record/shown.h"
 
 #include <algorithm>
 #include <array>
@@ -106,7 +107,7 @@ private:
             for (std::size_t i = now.size() - std::min<std::size_t>(3, now.size()); i < now.size(); ++i) {
                 last.push_back(now[i]->value);
             }
-            const double digit = std::abs(parameter.shown().factor) * std::pow(10.0, -parameter.decimals);
+            const double digit = record::leastDigit(parameter);
             const double middle = medianOf(earlier);
             Change change;
             change.kind = ChangeKind::Reading;

@@ -4,6 +4,7 @@
 #include "core/care/limits.h"
 #include "core/care/stock.h"
 #include "core/care/water_state.h"
+#include "core/record/shown.h"
 
 #include <algorithm>
 #include <cmath>
@@ -181,8 +182,7 @@ ErrorRange errorOf(const record::Row& row, const Reading& reading)
         return *card;
     }
     const record::Parameter* parameter = record::findParameter(reading.parameter);
-    const double digit =
-        parameter == nullptr ? 0.0 : std::abs(parameter->shown().factor) * std::pow(10.0, -parameter->decimals);
+    const double digit = parameter == nullptr ? 0.0 : record::leastDigit(*parameter);
     const double error = std::max(kRelativeError * std::abs(reading.value), digit);
     const double least = parameter == nullptr ? reading.value - error : parameter->lowest;
     return {std::max(least, reading.value - error), reading.value + error};

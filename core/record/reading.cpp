@@ -79,7 +79,9 @@ qsizetype rangeMark(const QString& text)
 
 QString shownNumber(const Parameter& parameter, double canonical)
 {
-    return QLocale::c().toString(parameter.shown().fromCanonical(canonical), 'f', parameter.decimals);
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(parameter.shown().fromCanonical(canonical), 'f', parameter.decimals);
 }
 
 } // namespace
@@ -179,7 +181,9 @@ QString valueText(const Reading& reading)
         return reading.typed;
     }
     // What was typed is shown as typed when it was in the unit on show: never more digits than the kit reads.
-    if (reading.unit == parameter->shown().code) {
+    const Unit* typedIn = parameter->unit(reading.unit);
+    const Unit& shown = parameter->shown();
+    if (typedIn != nullptr && typedIn->factor == shown.factor && typedIn->offset == shown.offset) {
         return reading.typed;
     }
     switch (reading.censoring) {

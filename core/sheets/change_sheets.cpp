@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/shown.h"
 #include "core/sheets/families.h"
 #include "core/sheets/reckoner.h"
 #include "core/water/change_plan.h"
@@ -30,7 +31,7 @@ std::vector<Choice> dissolved()
 
 QString unitOf(const Reckoner& in)
 {
-    return record::findParameter(in.choice(u"parameter"_s))->shown().label;
+    return record::inUsualUnits(*record::findParameter(in.choice(u"parameter"_s))).shown().label;
 }
 
 Input parameterInput()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sheets/fill.h"
 
+#include "core/record/shown.h"
 #include "core/sheets/reckoner.h"
 #include "core/water/uncertain.h"
 #include "core/water/units.h"
@@ -59,7 +60,7 @@ private:
     [[nodiscard]] static const record::Unit& unitOf(const record::Parameter& parameter, const QString& code)
     {
         const record::Unit* unit = code.isEmpty() ? nullptr : parameter.unit(code);
-        return unit == nullptr ? parameter.shown() : *unit;
+        return unit == nullptr ? record::inUsualUnits(parameter).shown() : *unit;
     }
 
     /// Half of what lies between the colours, or half a range; nothing when only the typed digits tell.
@@ -90,7 +91,7 @@ private:
         if (const auto doubt = doubtOf(*newest, *parameter)) {
             known.error = *doubt / unit.factor;
         }
-        known.decimals = parameter->decimals;
+        known.decimals = record::inUsualUnits(*parameter).decimals;
         known.origin = words("reading of %1").arg(wording::dateText(newest->at.localDate(), m_now.localDate()));
         return known;
     }
@@ -128,8 +129,8 @@ private:
         if (!canonical) {
             return std::nullopt;
         }
-        return Known{unitOf(*parameter, fill.unit).fromCanonical(*canonical), std::nullopt, parameter->decimals,
-                     words("source water \"%1\"").arg(water->name)};
+        return Known{unitOf(*parameter, fill.unit).fromCanonical(*canonical), std::nullopt,
+                     record::inUsualUnits(*parameter).decimals, words("source water \"%1\"").arg(water->name)};
     }
 
     [[nodiscard]] static std::optional<Known> positive(double value, const QString& origin)

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/shown.h"
 #include "core/sheets/families.h"
 
 #include <algorithm>
@@ -8,16 +9,16 @@ namespace littoral::sheets {
 
 const std::vector<Sheet>& sheets()
 {
-    static const std::vector<Sheet> kAll = [] {
-        std::vector<Sheet> all;
+    static record::PerLanguage<std::vector<Sheet>> all([] {
+        std::vector<Sheet> made;
         for (const auto& family :
              {volumeSheets, changeSheets, sourceSheets, evaporationSheets, nitrogenSheets, co2Sheets, dosingSheets,
               mineralSheets, rockSheets, energySheets, animalSheets, oxygenSheets, hygieneSheets}) {
-            std::ranges::move(family(), std::back_inserter(all));
+            std::ranges::move(family(), std::back_inserter(made));
         }
-        return all;
-    }();
-    return kAll;
+        return made;
+    });
+    return all.get();
 }
 
 const Sheet* findSheet(const QString& key)

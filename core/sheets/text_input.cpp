@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sheets/text_input.h"
 
+#include "core/record/shown.h"
 #include "core/sheets/reckoner.h"
+#include "core/sheets/shown_units.h"
 #include "core/water/volume.h"
 
 #include <QRegularExpression>
@@ -85,11 +87,17 @@ std::optional<Conversion> conversionFor(const Input& input, const QString& typed
     if (const auto volume = gallons(input, unit)) {
         return volume;
     }
+    for (const record::Measure& other : measuresOf(input.unit)) {
+        if (bare(other.label) == unit) {
+            return Conversion{1.0 / other.factor, -other.offset / other.factor};
+        }
+    }
     const record::Parameter* parameter = record::findParameter(input.fill.key);
     if (parameter == nullptr || (input.fill.from != FillFrom::Reading && input.fill.from != FillFrom::Source)) {
         return std::nullopt;
     }
-    const record::Unit* own = input.fill.unit.isEmpty() ? &parameter->shown() : parameter->unit(input.fill.unit);
+    const record::Unit* own =
+        input.fill.unit.isEmpty() ? &record::inUsualUnits(*parameter).shown() : parameter->unit(input.fill.unit);
     for (const record::Unit& known : parameter->units) {
         if (own != nullptr && (bare(known.code) == unit || bare(known.label) == unit)) {
             return Conversion{known.factor / own->factor, (known.offset - own->offset) / own->factor};

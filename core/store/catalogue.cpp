@@ -2,6 +2,7 @@
 #include "core/store/catalogue.h"
 
 #include "core/record/parameter.h"
+#include "core/record/shown.h"
 #include "core/store/row_io.h"
 #include "core/store/table.h"
 #include "core/store/transaction.h"
@@ -29,8 +30,12 @@ QString unitsText(const record::Parameter& parameter)
 
 Values rowOf(const record::Parameter& parameter)
 {
-    return {QVariant(parameter.key),        QVariant(parameter.name),   QVariant(parameter.canonical().code),
-            QVariant(unitsText(parameter)), QVariant(parameter.lowest), QVariant(parameter.highest)};
+    return {QVariant(parameter.key),
+            QVariant(record::inUsualUnits(parameter).name),
+            QVariant(parameter.canonical().code),
+            QVariant(unitsText(parameter)),
+            QVariant(parameter.lowest),
+            QVariant(parameter.highest)};
 }
 
 Result<std::vector<Values>> missing(Connection& connection)

@@ -25,6 +25,11 @@ QString words(const char* text)
     return QCoreApplication::translate("CareSentences", text);
 }
 
+QString plural(const char* text, int n)
+{
+    return QCoreApplication::translate("CareSentences", text, nullptr, n);
+}
+
 QString readingTrigger(const Trigger& trigger, const QDate& today, const QString& pattern)
 {
     return pattern.arg(parameterName(trigger.parameter), valueWithUnit(trigger.parameter, trigger.value.value_or(0.0)),
@@ -198,9 +203,10 @@ QString statusLine(const Standing& standing, const QDate& today)
         const QString text = alertText(alert, today);
         return alert.forbidsAnimals && !standing.animals ? words("%1: no animals yet").arg(text) : text;
     }
-    case StandingReason::WorkOverdue:
-        return standing.overdueCount == 1 ? words("1 task overdue")
-                                          : words("%1 tasks overdue").arg(standing.overdueCount);
+    case StandingReason::WorkOverdue: {
+        const int overdue = static_cast<int>(standing.overdueCount);
+        return plural("%n task(s) overdue", overdue);
+    }
     case StandingReason::NotFlooded:
         return words("Waiting for its flooding");
     case StandingReason::Cycling:

@@ -2,6 +2,8 @@
 #include "core/wording/entry_words.h"
 
 #include "core/facts/fact_book.h"
+#include "core/wording/measures.h"
+#include "core/wording/numbers.h"
 #include "core/wording/review_points.h"
 
 #include <QCoreApplication>
@@ -105,13 +107,14 @@ QString coreText(const Entry& entry)
     case EntryKind::WaterChange:
         return entry.fraction ? words("%1 %2 %").arg(name, percent(*entry.fraction)) : name;
     case EntryKind::TopUp:
-        return entry.amount ? words("%1 %2 L").arg(name, plainNumber(*entry.amount)) : name;
+        return entry.amount ? words("%1 %2").arg(name, typedLitresText(*entry.amount)) : name;
     case EntryKind::MediaTransfer:
         return entry.fraction ? words("%1: %2, %3 % of a filter").arg(name, subject, percent(*entry.fraction)) : name;
     case EntryKind::LightChange:
         return withSubject(entry.amount ? words("%1 to %2 h").arg(name, plainNumber(*entry.amount)) : name, subject);
     case EntryKind::Co2Change:
-        return withSubject(entry.amount ? words("%1 to %2 mg/L").arg(name, plainNumber(*entry.amount)) : name, subject);
+        return withSubject(entry.amount ? words("%1 to %2").arg(name, valueWithUnit(u"co2"_s, *entry.amount)) : name,
+                           subject);
     case EntryKind::Observation:
         if (entry.severity) {
             return words("%1: %2, %3").arg(name, subject, severityWord(*entry.severity));
@@ -141,7 +144,9 @@ QString coreText(const Entry& entry)
 
 QString plainNumber(double value, int digits)
 {
-    return QLocale::c().toString(value, 'g', digits);
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(value, 'g', digits);
 }
 
 QString subjectText(const QString& subject)
@@ -190,11 +195,11 @@ QString entryWord(const Entry& entry)
     case EntryKind::WaterChange:
         return entry.fraction ? percent(*entry.fraction) : QString();
     case EntryKind::TopUp:
-        return entry.amount ? words("%1 L").arg(plainNumber(*entry.amount)) : QString();
+        return entry.amount ? typedLitresText(*entry.amount) : QString();
     case EntryKind::LightChange:
         return entry.amount ? words("%1 h").arg(plainNumber(*entry.amount)) : QString();
     case EntryKind::Co2Change:
-        return entry.amount ? words("%1 mg/L").arg(plainNumber(*entry.amount)) : QString();
+        return entry.amount ? valueWithUnit(u"co2"_s, *entry.amount) : QString();
     case EntryKind::Observation:
         return entry.severity.value_or(0) > 0
                    ? words("%1 %2").arg(subjectText(entry.subject), QString::number(*entry.severity))

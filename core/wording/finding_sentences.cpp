@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/wording/finding_sentences.h"
 
+#include "core/record/shown.h"
 #include "core/wording/entry_words.h"
 #include "core/wording/numbers.h"
 
@@ -25,13 +26,24 @@ QString words(const char* text)
 }
 
 /// The number with its unit as people write it.
+/// In the unit on show, as few digits as the figure of a rule has.
+QString plainInShown(const record::Parameter& parameter, double canonical)
+{
+    return words("%1 %2").arg(plainNumber(parameter.shown().fromCanonical(canonical), 3), parameter.shown().label);
+}
+
 QString figure(const EvidenceKey& key, double value)
 {
     const QString number = plainNumber(value, 3);
     if (key.kind == KeyKind::Reading) {
         const record::Parameter* parameter = record::findParameter(key.parameter);
         const record::Unit* unit = parameter == nullptr ? nullptr : parameter->unit(key.unit);
-        return unit == nullptr || unit->code == u"pH"_s ? number : words("%1 %2").arg(number, unit->label);
+        if (unit == nullptr || unit->code == u"pH"_s) {
+            return number;
+        }
+        // Rules are written in a unit of their own; another one that was chosen is kept to throughout.
+        const bool chosen = parameter->shown().code != record::inUsualUnits(*parameter).shown().code;
+        return chosen ? plainInShown(*parameter, unit->toCanonical(value)) : words("%1 %2").arg(number, unit->label);
     }
     return key.unit.isEmpty() ? number : words("%1 %2").arg(number, key.unit);
 }
@@ -227,7 +239,7 @@ QString changeFigure(const findings::Change& change, double value)
     case ChangeKind::LightPar:
         return words("%1 µmol/m²/s").arg(plainNumber(value, 3));
     case ChangeKind::Co2Target:
-        return words("%1 mg/L").arg(plainNumber(value, 3));
+        return valueWithUnit(u"co2"_s, value);
     case ChangeKind::WaterChanged:
     case ChangeKind::LargestChange:
         return percentText(value);

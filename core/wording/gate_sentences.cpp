@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 
@@ -88,8 +89,8 @@ constexpr Plain kPlain[]{
     {"temperature-steady", QT_TRANSLATE_NOOP("GateSentences", "Temperature stayed within a degree for a week."),
      QT_TRANSLATE_NOOP("GateSentences", "Temperature moved by more than a degree this week."),
      QT_TRANSLATE_NOOP("GateSentences", "Whether temperature is steady is unknown: readings over a week would tell.")},
-    {"temperature", QT_TRANSLATE_NOOP("GateSentences", "Temperature is between 20 and 28 °C."),
-     QT_TRANSLATE_NOOP("GateSentences", "Temperature is outside 20 to 28 °C."),
+    {"temperature", QT_TRANSLATE_NOOP("GateSentences", "Temperature is between %1 and %2."),
+     QT_TRANSLATE_NOOP("GateSentences", "Temperature is outside %1 to %2."),
      QT_TRANSLATE_NOOP("GateSentences", "Temperature is unknown: a reading would tell.")},
     {"no-recent-loss", QT_TRANSLATE_NOOP("GateSentences", "No animal was lost in two weeks."),
      QT_TRANSLATE_NOOP("GateSentences", "An animal was lost in the last two weeks."), ""},
@@ -97,13 +98,18 @@ constexpr Plain kPlain[]{
      QT_TRANSLATE_NOOP("GateSentences", "Quarantine is not on record.")},
 };
 
+// The range of core/care/gate_extras.cpp.
+constexpr double kCoolest_C = 20.0;
+constexpr double kWarmest_C = 28.0;
+
 QString plain(const GateCondition& condition)
 {
     for (const Plain& sentence : kPlain) {
         if (condition.key == QLatin1String(sentence.key)) {
-            return words(condition.state == Known::Met     ? sentence.met
-                         : condition.state == Known::Unmet ? sentence.unmet
-                                                           : sentence.unknown);
+            const QString text = words(condition.state == Known::Met     ? sentence.met
+                                       : condition.state == Known::Unmet ? sentence.unmet
+                                                                         : sentence.unknown);
+            return text.contains(u"%1"_s) ? text.arg(temperatureText(kCoolest_C), temperatureText(kWarmest_C)) : text;
         }
     }
     return condition.key;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/wording/numbers.h"
 
+#include "core/wording/measures.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
@@ -19,6 +21,22 @@ constexpr QChar kThinSpace(0x2009);
 QString words(const char* text)
 {
     return QCoreApplication::translate("Numbers", text);
+}
+
+QString plural(const char* text, int n)
+{
+    return QCoreApplication::translate("Numbers", text, nullptr, n);
+}
+
+/// Forms of dates, in the letters QLocale::toString knows; a language has its own order and dots.
+QString dayForm()
+{
+    return words("d MMM");
+}
+
+QString dayYearForm()
+{
+    return words("d MMM yyyy");
 }
 
 /// As few decimals as say the value, at most `most`.
@@ -65,7 +83,9 @@ QString percentText(double fraction)
 
 QString litresText(double litres)
 {
-    return words("%1 L").arg(litres < 10.0 ? fewest(litres, 1) : numberText(litres, 0));
+    const record::Measure volume = record::volumeMeasure(record::shownUnits());
+    const double shown = volume.shown(litres);
+    return words("%1 %2").arg(shown < 10.0 ? fewest(shown, 1) : numberText(shown, 0), volume.label);
 }
 
 QString parameterName(const QString& parameter)
@@ -86,7 +106,7 @@ QString parameterSymbol(const QString& parameter)
 QString valueWithUnit(const QString& parameter, double canonical)
 {
     if (parameter == u"nh3"_s) {
-        return words("%1 mg/L N").arg(twoFigures(canonical));
+        return words("%1 %2").arg(twoFigures(canonical), freeAmmoniaUnit());
     }
     const record::Parameter* known = record::findParameter(parameter);
     if (known == nullptr) {
@@ -105,12 +125,12 @@ QString readingWithUnit(const record::Reading& reading)
 
 QString dateText(const QDate& day, const QDate& today)
 {
-    return QLocale().toString(day, day.year() == today.year() ? u"d MMM"_s : u"d MMM yyyy"_s);
+    return QLocale().toString(day, day.year() == today.year() ? dayForm() : dayYearForm());
 }
 
 QString weekdayText(const QDate& day, const QDate& today)
 {
-    return QLocale().toString(day, day.year() == today.year() ? u"ddd d MMM"_s : u"ddd d MMM yyyy"_s);
+    return QLocale().toString(day, day.year() == today.year() ? words("ddd d MMM") : words("ddd d MMM yyyy"));
 }
 
 QString dateRangeText(const QDate& first, const QDate& last, const QDate& today)
@@ -119,12 +139,12 @@ QString dateRangeText(const QDate& first, const QDate& last, const QDate& today)
         return dateText(first, today);
     }
     if (first.year() == last.year() && first.month() == last.month()) {
-        return words("%1–%2").arg(QLocale().toString(first, u"d"_s), dateText(last, today));
+        return words("%1–%2").arg(QLocale().toString(first, words("d")), dateText(last, today));
     }
     const bool sameYear = first.year() == last.year();
-    return words("%1 – %2").arg(sameYear ? QLocale().toString(first, u"d MMM"_s)
-                                         : QLocale().toString(first, u"d MMM yyyy"_s),
-                                sameYear ? dateText(last, today) : QLocale().toString(last, u"d MMM yyyy"_s));
+    return words("%1 – %2").arg(sameYear ? QLocale().toString(first, dayForm())
+                                         : QLocale().toString(first, dayYearForm()),
+                                sameYear ? dateText(last, today) : QLocale().toString(last, dayYearForm()));
 }
 
 QString ageText(int days)
@@ -148,7 +168,7 @@ QString overText(int days)
     if (days <= 0) {
         return {};
     }
-    return days == 1 ? words("1 day over") : words("%1 days over").arg(numberText(days, 0));
+    return plural("%n day(s) over", days);
 }
 
 QString oddsText(double probability)

@@ -20,6 +20,11 @@ QString words(const char* text)
     return QCoreApplication::translate("Plans", text);
 }
 
+QString plural(const char* text, int n)
+{
+    return QCoreApplication::translate("Plans", text, nullptr, n);
+}
+
 QDate dayAt(const record::Moment& flooded, double day)
 {
     return flooded.plusDays(day).localDate();
@@ -32,8 +37,8 @@ QString loadText(double load_mgN_per_L_d)
 
 QString wholeDays(double days)
 {
-    const auto whole = std::lround(days);
-    return whole == 1 ? words("1 day") : words("%1 days").arg(numberText(static_cast<double>(whole), 0));
+    const int whole = static_cast<int>(std::lround(days));
+    return plural("%n day(s)", whole);
 }
 
 QString factorText(double factor)
@@ -138,17 +143,14 @@ QString planAdoptedLabel(const QString& name, const QString& tank)
 
 QString planWaterText(double changes, const std::optional<double>& litres)
 {
-    const auto count = std::lround(changes);
+    const auto count = static_cast<int>(std::lround(changes));
     if (count == 0) {
         return words("No water is changed until the gate opens.");
     }
-    const QString number = numberText(static_cast<double>(count), 0);
     if (!litres) {
-        return count == 1 ? words("1 change until the gate opens.")
-                          : words("%1 changes until the gate opens.").arg(number);
+        return plural("%n change(s) until the gate opens.", count);
     }
-    return count == 1 ? words("1 change, %1 of new water until the gate opens.").arg(litresText(*litres))
-                      : words("%1 changes, %2 of new water until the gate opens.").arg(number, litresText(*litres));
+    return plural("%n change(s), %1 of new water until the gate opens.", count).arg(litresText(*litres));
 }
 
 QString planExposureText(const forecast::PlanOutcome& outcome, const forecast::ExposureLimits& limits,

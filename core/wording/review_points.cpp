@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/wording/review_points.h"
 
+#include "core/record/shown.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 
@@ -48,8 +50,8 @@ std::vector<ReviewPoint> makePoints()
 
 const std::vector<ReviewPoint>& reviewPoints()
 {
-    static const std::vector<ReviewPoint> points = makePoints();
-    return points;
+    static record::PerLanguage<std::vector<ReviewPoint>> points(makePoints);
+    return points.get();
 }
 
 const ReviewPoint* reviewPoint(const QString& key)

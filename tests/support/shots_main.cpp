@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Renders every page of the sample row to PNG without a display: fixed clock, light and dark, 100 % and 200 % text.
-// Usage: littoral_shots FOLDER
+// Usage: littoral_shots FOLDER [LANGUAGE]
 #include "core/facade/forecasts.h"
 #include "core/facade/keeper.h"
 #include "core/facade/sample_row.h"
+#include "core/wording/language.h"
 #include "ui/frame/file_ask.h"
 #include "ui/frame/main_window.h"
 #include "ui/frame/rail.h"
@@ -255,6 +256,11 @@ int main(int argc, char** argv)
     QStandardPaths::setTestModeEnabled(true);
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     const QStringList arguments = QApplication::arguments();
+    wording::Translation translation;
+    translation.use(arguments.value(2, u"en"_s));
+    if (translation.tag() != u"en"_s) {
+        QLocale::setDefault(wording::localeFor(translation.tag()));
+    }
     QDir folder(arguments.size() > 1 ? arguments[1] : u"build/shots"_s);
     if (!folder.mkpath(u"."_s)) {
         std::fprintf(stderr, "cannot make %s\n", qPrintable(folder.path()));

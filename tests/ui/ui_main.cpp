@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/wording/language.h"
 #include "ui/style/littoral_style.h"
 
 #include <QApplication>
@@ -28,6 +29,8 @@ int main(int argc, char** argv)
     ::testing::InitGoogleTest(&argc, argv);
     QApplication app(argc, argv);
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    littoral::wording::Translation translation;
+    translation.use(QStringLiteral("en"));
     littoral::ui::Theme theme(littoral::ui::Scheme::Light);
     littoral::ui::applyTheme(app, theme);
     return RUN_ALL_TESTS();

@@ -79,6 +79,8 @@ QString ActionRegistry::groupName(Group group)
         return tr("Pages");
     case Group::View:
         return tr("Look");
+    case Group::Units:
+        return tr("Units");
     case Group::Help:
         return tr("Help");
     }

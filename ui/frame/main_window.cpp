@@ -64,6 +64,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_panels(new Panels(keeper, theme, *m_actions, this))
     , m_status(new StatusLine(theme, keeper))
     , m_menu(new QMenu(this))
+    , m_unitsMenu(new QMenu(this))
 {
     setWindowTitle(tr("Littoral"));
     setMinimumSize(1024, 680);
@@ -76,6 +77,9 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     makeEditActions();
     makeStoreActions();
     makeLookActions();
+    makeLanguageActions();
+    makeUnitActions();
+    makeUnitsMenu();
     makeMenu();
     connectStore();
     connectPages();
@@ -343,9 +347,7 @@ QString MainWindow::focusedTopic() const
 
 void MainWindow::showPage(Page page)
 {
-    m_rounds->settle();
-    m_bench->settle();
-    m_guide->settle();
+    settle();
     if (page == Page::Guide && m_page != Page::Guide) {
         m_beforeGuide = m_page;
     }
@@ -418,11 +420,16 @@ void MainWindow::fail(const Error& error, const QString& safe)
 void MainWindow::undo(bool redo)
 {
     m_rounds->settle();
+    const record::Units units = record::shownUnits();
     const auto done = redo ? m_keeper.redo() : m_keeper.undo();
     if (!done) {
         if (done.error().fault != Fault::NotFound) {
             fail(done.error(), tr("The store is as it was."));
         }
+        return;
+    }
+    if (record::shownUnits() != units && panelIsOpen()) {
+        (void)(redo ? m_keeper.undo() : m_keeper.redo());
         return;
     }
     tell(redo ? tr("Done again: %1").arg(*done) : tr("Undone: %1").arg(*done));
@@ -472,9 +479,7 @@ void MainWindow::resizeEvent(QResizeEvent* event)
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    m_rounds->settle();
-    m_bench->settle();
-    m_guide->settle();
+    settle();
     m_session.setGeometry(saveGeometry());
     event->accept();
 }

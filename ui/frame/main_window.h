@@ -3,6 +3,7 @@
 
 #include "core/facade/forecasts.h"
 #include "core/facade/keeper.h"
+#include "core/record/shown.h"
 #include "ui/frame/action_registry.h"
 #include "ui/frame/session.h"
 #include "ui/theme/theme.h"
@@ -10,7 +11,9 @@
 
 #include <QTimer>
 #include <QWidget>
+#include <functional>
 #include <optional>
+#include <vector>
 
 class QMenu;
 class QStackedWidget;
@@ -73,6 +76,14 @@ public:
     /// The guide at what is focused, else at its start; at a topic, if one is given (a topic's id, a caution's id, a
     /// subject of observations, a species).
     void openGuide(const QString& topic = {});
+    /// Puts what is half typed on the pages into the record or the program's memory.
+    void settle();
+    /// Goes on where another window left off.
+    void takeUp(Page page, record::TankId tank);
+
+signals:
+    /// Empty: the desktop's.
+    void languageWanted(const QString& tag);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -91,6 +102,14 @@ private:
     void makeTrendsActions();
     void makeCycleActions();
     void makeLookActions();
+    struct UnitChoice;
+    void addUnitChoices(const std::vector<UnitChoice>& choices);
+    void makeUnitActions();
+    void makeUnitsMenu();
+    void refreshUnits();
+    void makeLanguageActions();
+    void askLanguage(const QString& tag);
+    [[nodiscard]] bool panelIsOpen();
     void makeMenu();
     void connectStore();
     void connectPages();
@@ -142,6 +161,8 @@ private:
     Panels* m_panels;
     StatusLine* m_status;
     QMenu* m_menu;
+    QMenu* m_unitsMenu;
+    std::vector<std::pair<QAction*, std::function<void(record::Units&)>>> m_unitChoices;
     QTimer m_forecastSoon;
     QTimer m_minute;
 };

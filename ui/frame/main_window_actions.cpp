@@ -50,7 +50,7 @@ void MainWindow::makePageActions()
     m_actions->add(u"page.guide"_s, tr("&Guide"), Group::Pages, {pageKey(Page::Guide)},
                    [this] { showPage(Page::Guide); });
     // A caller may put a topic's id into the action's data; it counts once.
-    m_actions->add(u"guide.open"_s, tr("Guide at what is &focused"), Group::Help, {QKeySequence(Qt::Key_F1)}, [this] {
+    m_actions->add(u"guide.open"_s, tr("Guide at &what is focused"), Group::Help, {QKeySequence(Qt::Key_F1)}, [this] {
         QAction* action = m_actions->action(u"guide.open"_s);
         const QString topic = action->data().toString();
         action->setData({});
@@ -169,7 +169,7 @@ void MainWindow::makeLookActions()
 void MainWindow::makeMenu()
 {
     m_menu->setAccessibleName(tr("Menu"));
-    for (const Group group : {Group::Store, Group::Row, Group::Trends, Group::Cycle, Group::View}) {
+    for (const Group group : {Group::Store, Group::Row, Group::Trends, Group::Cycle, Group::View, Group::Units}) {
         QMenu* part = m_menu->addMenu(ActionRegistry::groupName(group));
         part->setAccessibleName(ActionRegistry::groupName(group));
         part->addActions(m_actions->actions(group));
@@ -204,6 +204,7 @@ void MainWindow::refreshActions()
     enable(u"source"_s, writable);
     enable(u"store.export"_s, open);
     enable(u"store.backup"_s, open);
+    refreshUnits();
     const bool trends = m_page == Page::Trends && m_stack->currentWidget() == m_trends;
     for (QAction* action : m_actions->actions(Group::Trends)) {
         action->setEnabled(trends);

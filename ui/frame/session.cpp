@@ -75,6 +75,16 @@ void Session::setTextScale(double scale)
     m_settings.setValue(u"look/textScale"_s, scale);
 }
 
+QString Session::language() const
+{
+    return m_settings.value(u"language"_s).toString();
+}
+
+void Session::setLanguage(const QString& tag)
+{
+    m_settings.setValue(u"language"_s, tag);
+}
+
 QDateTime Session::lastBackup(const QString& store) const
 {
     return m_settings.value(backupKey(store)).toDateTime();

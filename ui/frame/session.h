@@ -27,6 +27,9 @@ public:
     /// 1.0 .. 2.0
     [[nodiscard]] double textScale() const;
     void setTextScale(double scale);
+    /// Tag of the language chosen; empty: the desktop's.
+    [[nodiscard]] QString language() const;
+    void setLanguage(const QString& tag);
     /// When a backup of that store was last made from here; invalid when never.
     [[nodiscard]] QDateTime lastBackup(const QString& store) const;
     void setLastBackup(const QString& store, const QDateTime& at);

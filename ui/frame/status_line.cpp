@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/status_line.h"
 
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/theme/figures.h"
@@ -28,15 +29,17 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
     , m_keeper(keeper)
     , m_saved(new Text(theme, TextStyle::Secondary))
     , m_last(new Text(theme, TextStyle::Secondary))
-    , m_units(new Text(theme, TextStyle::Secondary))
     , m_store(new Text(theme, TextStyle::Secondary))
     , m_backupText(new Text(theme, TextStyle::Secondary))
     , m_undo(new QPushButton(tr("Undo")))
+    , m_units(new QPushButton)
 {
     setAccessibleName(tr("Status line"));
     m_undo->setProperty("quiet", true);
     m_undo->setProperty("keyHint", tr("Ctrl Z"));
     m_undo->setAccessibleName(tr("Undo the last change"));
+    m_units->setProperty("quiet", true);
+    m_units->setToolTip(tr("Units of this store; opens the choice"));
     m_last->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_last->setToken(Token::Ink2);
     auto* line = new QHBoxLayout(this);
@@ -54,6 +57,7 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
         refresh();
     });
     connect(m_undo, &QPushButton::clicked, this, &StatusLine::undoWanted);
+    connect(m_units, &QPushButton::clicked, this, &StatusLine::unitsWanted);
     connect(&keeper, &facade::Keeper::changed, this, [this] {
         m_savedAt = m_keeper.clock().now().toDateTime();
         refresh();
@@ -102,11 +106,11 @@ void StatusLine::refresh()
     const QString change = m_keeper.lastChangeText();
     m_lastText = !m_message.isEmpty() ? m_message : change.isEmpty() ? QString() : tr("Last: %1").arg(change);
     m_undo->setVisible(open && !change.isEmpty() && !m_keeper.isReadOnly());
-    m_units->setText(tr("mg/L as ion · dKH, dGH · °C · litres"));
-    m_store->setText(
-        open ? tr("%1 · %2 entries")
-                   .arg(QFileInfo(m_keeper.path()).fileName(), QLocale().toString(m_keeper.row().recordCount()))
-             : QString());
+    m_units->setText(wording::unitsText(record::shownUnits()));
+    m_units->setAccessibleName(tr("Units: %1").arg(m_units->text()));
+    m_store->setText(open ? tr("%1 · %n entries", nullptr, static_cast<int>(m_keeper.row().recordCount()))
+                                .arg(QFileInfo(m_keeper.path()).fileName())
+                          : QString());
     m_store->setToolTip(m_keeper.path());
     m_backupText->setText(
         !open                ? QString()
@@ -118,10 +122,13 @@ void StatusLine::refresh()
 
 void StatusLine::arrange()
 {
-    m_units->setVisible(width() >= m_theme.px(980));
-    m_backupText->setVisible(width() >= m_theme.px(760) && m_keeper.hasStore());
-    m_store->setVisible(width() >= m_theme.px(520) && m_keeper.hasStore());
-    m_undo->setFixedHeight(std::max(24, sizeHint().height() - 2));
+    const bool open = m_keeper.hasStore();
+    m_units->setVisible(open && width() >= m_theme.px(980));
+    m_backupText->setVisible(open && width() >= m_theme.px(760));
+    m_store->setVisible(open && width() >= m_theme.px(520));
+    for (QPushButton* button : {m_undo, m_units}) {
+        button->setFixedHeight(std::max(24, sizeHint().height() - 2));
+    }
     layout()->activate();
     m_last->setText(elidedFigures(m_last->font(), m_lastText, std::max(0, m_last->width() - 4)));
     m_last->setToolTip(m_lastText);

@@ -24,12 +24,14 @@ public:
     void tell(const QString& sentence);
     void setLastBackup(const QDateTime& at);
     void refresh();
+    [[nodiscard]] QPushButton* unitsButton() const { return m_units; }
     [[nodiscard]] QString lastText() const { return m_lastText; }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
 signals:
     void undoWanted();
+    void unitsWanted();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -45,8 +47,8 @@ private:
     QString m_message;
     QString m_lastText;
     QTimer m_messageTime;
-    Text *m_saved, *m_last, *m_units, *m_store, *m_backupText;
-    QPushButton* m_undo;
+    Text *m_saved, *m_last, *m_store, *m_backupText;
+    QPushButton *m_undo, *m_units;
 };
 
 } // namespace littoral::ui

@@ -156,8 +156,7 @@ void StoreDesk::importFrom(const QStringList& paths)
         return;
     }
     if (!summary->problems.isEmpty()) {
-        emit problems(summary->problems.size() == 1 ? tr("One place could not be read.")
-                                                    : tr("%1 places could not be read.").arg(summary->problems.size()),
+        emit problems(tr("%n place(s) could not be read.", nullptr, static_cast<int>(summary->problems.size())),
                       tr("Nothing was brought in."), summary->problems);
         return;
     }

@@ -2,6 +2,8 @@
 #include "ui/models/bench_curve.h"
 
 #include "core/record/parameter.h"
+#include "core/record/shown.h"
+#include "core/wording/entry_words.h"
 #include "core/wording/numbers.h"
 
 #include <QCoreApplication>
@@ -116,7 +118,7 @@ void addTarget(Curve& curve, const BenchSheet& open, const record::Row& row)
         return;
     }
     const auto shown = [&](const std::optional<double>& edge) {
-        return edge ? std::optional(parameter->shown().fromCanonical(*edge)) : std::nullopt;
+        return edge ? std::optional(record::inUsualUnits(*parameter).shown().fromCanonical(*edge)) : std::nullopt;
     };
     curve.bandLow = shown(target->low);
     curve.bandHigh = shown(target->high);
@@ -192,7 +194,7 @@ std::optional<Curve> benchCurve(const BenchSheet& open, const record::Row& row)
     curve.title = figure->unit.isEmpty() ? figure->label : words("%1, %2").arg(figure->label, figure->unit);
     curve.xTitle = swept->unit.isEmpty() ? swept->label : words("%1, %2").arg(swept->label, swept->unit);
     curve.here = pointOf(*at, *figure);
-    const QString atText = withUnit(QString::number(*at, 'g', 3), swept->unit);
+    const QString atText = withUnit(wording::plainNumber(*at, 3), swept->unit);
     curve.hereText = figure->range.isEmpty()
                          ? words("%1: %2").arg(atText, withUnit(figure->text, figure->unit))
                          : words("%1: %2 (%3)").arg(atText, withUnit(figure->text, figure->unit), figure->range);

@@ -2,6 +2,8 @@
 #include "ui/models/bench_sheet.h"
 
 #include "core/record/parameter.h"
+#include "core/record/shown.h"
+#include "core/sheets/shown_units.h"
 #include "core/sheets/text_input.h"
 
 #include <QCoreApplication>
@@ -105,6 +107,38 @@ void BenchSheet::type(const QString& key, const QString& text)
     }
 }
 
+void BenchSheet::typeShown(const QString& key, const QString& text)
+{
+    type(key, withShownUnit(key, text.trimmed()));
+}
+
+/// A bare number is meant in the unit beside the field. It is kept with that unit, so that it still means the same when
+/// another one stands there.
+QString BenchSheet::withShownUnit(const QString& key, const QString& text) const
+{
+    const Input* input = m_sheet->input(key);
+    if (text.isEmpty() || input == nullptr || input->kind != InputKind::Number || !text.back().isDigit()) {
+        return text;
+    }
+    const record::Measure shown = sheets::measureOf(unitOf(*input), record::shownUnits());
+    return shown.isCanonical() ? text : words("%1 %2").arg(text, shown.label);
+}
+
+/// What was typed, without the unit that stands beside the field anyway; with the sheet's own where another stands
+/// there.
+QString BenchSheet::fieldText(const Input& input) const
+{
+    const QString text = m_typed.value(input.key);
+    const record::Measure shown = sheets::measureOf(unitOf(input), record::shownUnits());
+    if (input.kind != InputKind::Number || shown.isCanonical()) {
+        return text;
+    }
+    if (text.endsWith(u' ' + shown.label)) {
+        return text.chopped(shown.label.size() + 1);
+    }
+    return text.back().isDigit() ? words("%1 %2").arg(text, unitOf(input)) : text;
+}
+
 void BenchSheet::refresh(const record::Row& row, const record::Moment& now, record::SourceWaterId source)
 {
     parseTyped();
@@ -149,23 +183,27 @@ QString BenchSheet::unitOf(const Input& input) const
         return input.unit;
     }
     const record::Parameter* parameter = parameterOf(*m_sheet, input, m_values);
-    return parameter == nullptr ? QString() : parameter->shown().label;
+    return parameter == nullptr ? QString() : record::inUsualUnits(*parameter).shown().label;
 }
 
 BenchBlank BenchSheet::describe(const Input& input, const Values& untouched) const
 {
     BenchBlank blank;
     blank.input = &input;
-    blank.unit = unitOf(input);
+    const record::Measure shown = sheets::measureOf(unitOf(input), record::shownUnits());
+    const auto inShown = [&](const QString& text) {
+        return input.kind == InputKind::Number ? sheets::shownText(text, shown) : text;
+    };
+    blank.unit = shown.label;
     const bool typed = m_typed.contains(input.key);
     blank.folded = isFolded(m_sheet->key, input, typed);
     const bool known = untouched.contains(input.key) && input.kind != InputKind::Choice;
     if (typed) {
         blank.from = BenchBlank::From::Typed;
-        blank.text = m_typed.value(input.key);
+        blank.text = fieldText(input);
         blank.origin = words("typed");
         if (known) {
-            blank.wayBack = untouched.value(input.key).text;
+            blank.wayBack = inShown(untouched.value(input.key).text);
         }
         if (m_wrong.contains(input.key)) {
             const Error& error = m_wrong[input.key];
@@ -176,13 +214,13 @@ BenchBlank BenchSheet::describe(const Input& input, const Values& untouched) con
     }
     if (known) {
         blank.from = BenchBlank::From::Record;
-        blank.text = untouched.value(input.key).text;
+        blank.text = inShown(untouched.value(input.key).text);
         blank.origin = untouched.value(input.key).origin;
         return blank;
     }
     if (!input.preset.isEmpty()) {
         blank.from = BenchBlank::From::Preset;
-        blank.text = input.preset;
+        blank.text = inShown(input.preset);
         blank.origin = input.kind == InputKind::Choice ? QString()
                        : input.exact                   ? words("usual choice")
                                                        : words("assumed");
@@ -240,7 +278,7 @@ void BenchSheet::reckon()
     }
     const auto answer = sheets::evaluate(*m_sheet, m_values);
     if (answer) {
-        m_answer = *answer;
+        m_answer = sheets::inShownUnits(*m_sheet, *answer);
         return;
     }
     m_problem = QString::fromStdString(answer.error().what);

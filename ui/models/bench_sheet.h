@@ -40,6 +40,8 @@ public:
     [[nodiscard]] const QMap<QString, QString>& typed() const { return m_typed; }
     /// Empty text takes what was typed away again.
     void type(const QString& key, const QString& text);
+    /// The same as typed into the field: a bare number is in the unit beside it.
+    void typeShown(const QString& key, const QString& text);
     void clear() { m_typed.clear(); }
 
     /// Fills and reckons anew. `source` stands in for the layout's own source water; zero: its own.
@@ -67,6 +69,8 @@ private:
     void reckon();
     [[nodiscard]] BenchBlank describe(const sheets::Input& input, const sheets::Values& untouched) const;
     [[nodiscard]] QString unitOf(const sheets::Input& input) const;
+    [[nodiscard]] QString withShownUnit(const QString& key, const QString& text) const;
+    [[nodiscard]] QString fieldText(const sheets::Input& input) const;
     BenchBlank* blame(const QString& sentence);
 
     const sheets::Sheet* m_sheet;

@@ -3,6 +3,7 @@
 #include "core/care/water_state.h"
 #include "core/facade/lane_parts.h"
 #include "core/wording/forecast_sentences.h"
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "ui/models/cycle_parts.h"
 #include "ui/paint/time_ticks.h"
@@ -166,22 +167,23 @@ struct FanBuilder
         FanPanel panel;
         panel.parameter = u"nh3"_s;
         panel.title = words("Free ammonia");
-        panel.unit = words("mg/L N, reckoned from pH and °C");
+        panel.unit = words("%1, reckoned from pH and temperature").arg(wording::freeAmmoniaUnit());
         panel.decimals = 3;
         panel.share = 0.75;
         panel.series.push_back(series(u"nh3"_s, forecast::Substance::FreeAmmonia, 1.0));
         for (const record::Reading* reading : frame.layout.readingsOf(u"tan"_s)) {
             if (const auto free = care::freeAmmoniaOf(frame.layout, *reading)) {
-                panel.readings.push_back({reading->at.utcMs(),
-                                          free->mgN_per_L,
-                                          free->mgN_per_L,
-                                          free->mgN_per_L,
-                                          record::Censoring::None,
-                                          {},
-                                          false,
-                                          words("Free ammonia %1, reckoned for %2")
-                                              .arg(wording::valueWithUnit(u"nh3"_s, free->mgN_per_L),
-                                                   QLocale().toString(reading->at.toDateTime(), u"d MMM HH:mm"_s))});
+                panel.readings.push_back(
+                    {reading->at.utcMs(),
+                     free->mgN_per_L,
+                     free->mgN_per_L,
+                     free->mgN_per_L,
+                     record::Censoring::None,
+                     {},
+                     false,
+                     words("Free ammonia %1, reckoned for %2")
+                         .arg(wording::valueWithUnit(u"nh3"_s, free->mgN_per_L),
+                              wording::dateTimeText(reading->at.toDateTime(), reading->at.localDate()))});
             }
         }
         const double caution = care::limits::kFreeAmmoniaAnimals;

@@ -2,6 +2,7 @@
 #include "ui/models/cycle_model.h"
 
 #include "core/facade/lanes.h"
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 #include "ui/models/cycle_parts.h"
@@ -52,7 +53,7 @@ void addHead(CycleModel& model, const cycle::Frame& frame)
     }
     const facade::ForecastResult& result = *asked.forecast;
     const std::size_t members = result.fit.members == nullptr ? 0 : result.fit.members->count();
-    const QString when = QLocale().toString(result.inputs.asOf.toDateTime(), u"d MMM HH:mm"_s);
+    const QString when = wording::dateTimeText(result.inputs.asOf.toDateTime(), result.inputs.asOf.localDate());
     model.fitLine = words("%1 members · fitted to %2 readings · %3")
                         .arg(wording::numberText(static_cast<double>(members), 0),
                              QString::number(result.inputs.request.tank.readings.size()), when);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/parameter.h"
+#include "core/record/shown.h"
 #include "core/wording/numbers.h"
 #include "core/wording/plan_sentences.h"
 #include "ui/models/cycle_parts.h"
@@ -75,8 +76,10 @@ struct PlanBuilder
     void fill(CyclePlan& row, const PlanOutcome& outcome) const
     {
         row.name = nameOf(outcome);
-        row.litres = set.net_L > 0.0 ? wording::numberText(outcome.volumesToGate * set.net_L, 0)
-                                     : words("%1 ×").arg(wording::numberText(outcome.volumesToGate, 1));
+        row.litres = set.net_L > 0.0
+                         ? wording::numberText(
+                               record::volumeMeasure(record::shownUnits()).shown(outcome.volumesToGate * set.net_L), 0)
+                         : words("%1 ×").arg(wording::numberText(outcome.volumesToGate, 1));
         row.changes = wording::numberText(outcome.changesToGate, 0);
         row.hours = wording::numberText(outcome.hoursNitriteOver, 0);
         row.gate = gateText(outcome);
@@ -169,13 +172,15 @@ struct PlanBuilder
     {
         ScatterModel& scatter = model.scatter;
         const QDate late = frame.flooded().plusDays(lateDay).localDate();
-        scatter.xTitle = set.net_L > 0.0 ? words("litres of new water until the gate")
-                                         : words("tank volumes of new water until the gate");
+        scatter.xTitle =
+            set.net_L > 0.0
+                ? words("new water until the gate, %1").arg(record::volumeMeasure(record::shownUnits()).label)
+                : words("tank volumes of new water until the gate");
         const double limit = forecast::ExposureLimits{}.nitrite_mgN_per_L;
         scatter.yTitle = words("hours of nitrite above %1").arg(wording::valueWithUnit(u"no2"_s, limit));
         scatter.ringText = words("a plan");
         scatter.lateText = words("gate after %1: over 1 in 5").arg(wording::dateText(late, frame.today));
-        const double scale = set.net_L > 0.0 ? set.net_L : 1.0;
+        const double scale = set.net_L > 0.0 ? record::volumeMeasure(record::shownUnits()).shown(set.net_L) : 1.0;
         const auto add = [&](const PlanOutcome& outcome, std::size_t row) {
             ScatterPoint point;
             point.litres = outcome.volumesToGate * scale;
@@ -288,9 +293,12 @@ void addPlans(CycleModel& model, const Frame& frame)
     const forecast::DateOdds& gate = builder.present().gate;
     builder.lateDay = std::isfinite(gate.day[k90]) ? gate.day[k90] : gate.lastDay;
     model.compared = builder.outcomes().size();
-    const double limit =
-        record::findParameter(u"no2"_s)->shown().fromCanonical(forecast::ExposureLimits{}.nitrite_mgN_per_L);
-    model.hoursHeader = words("Hours\n> %1 mg/L").arg(wording::numberText(limit, 1));
+    const record::Parameter& nitrite = *record::findParameter(u"no2"_s);
+    const double limit = nitrite.shown().fromCanonical(forecast::ExposureLimits{}.nitrite_mgN_per_L);
+    const QString unit =
+        nitrite.shown().label.endsWith(u'N') ? nitrite.shown().label : nitrite.shown().label.section(u' ', 0, 0);
+    model.hoursHeader =
+        words("Hours\n> %1 %2").arg(wording::numberText(limit, std::max(1, nitrite.decimals - 1)), unit);
     model.lateHeader =
         words("After\n%1").arg(wording::dateText(frame.flooded().plusDays(builder.lateDay).localDate(), frame.today));
     builder.addRow(0);

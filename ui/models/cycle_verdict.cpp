@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/next_tests.h"
 #include "core/wording/forecast_sentences.h"
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "core/wording/plan_sentences.h"
 #include "core/wording/sentences.h"
@@ -27,6 +28,11 @@ constexpr int kReadingsWanted = 3;
 QString words(const char* text)
 {
     return QCoreApplication::translate("Cycle", text);
+}
+
+QString plural(const char* text, int n)
+{
+    return QCoreApplication::translate("Cycle", text, nullptr, n);
 }
 
 /// Which way a parameter has been going and since when, from its readings; empty with fewer than two.
@@ -134,7 +140,7 @@ void addWarnings(CycleModel& model, const Frame& frame)
                               .arg(read)
                               .arg(kReadingsWanted);
     }
-    const QString when = QLocale().toString(result->inputs.asOf.toDateTime(), u"d MMM HH:mm"_s);
+    const QString when = wording::dateTimeText(result->inputs.asOf.toDateTime(), frame.today);
     if (frame.asked.state == facade::ForecastState::Running) {
         model.fans.note = words("forecast of %1; a new one is running").arg(when);
     } else if (frame.asked.state == facade::ForecastState::Stale) {
@@ -209,10 +215,10 @@ QStringList stillNeeded(const care::GateState& gate)
     }
     QStringList needed;
     if (tests > 0) {
-        needed << (tests == 1 ? words("1 clear test") : words("%1 clear tests").arg(tests));
+        needed << plural("%n clear test(s)", tests);
     }
     if (others > 0) {
-        needed << (others == 1 ? words("1 other thing") : words("%1 other things").arg(others));
+        needed << plural("%n other thing(s)", others);
     }
     return needed.isEmpty() ? QStringList{words("time")} : needed;
 }

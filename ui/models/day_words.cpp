@@ -29,7 +29,8 @@ namespace {
 
 QDate dateFrom(const QString& text, const QDate& today)
 {
-    for (const QString& form : {u"yyyy-MM-dd"_s, u"d.M.yyyy"_s, u"d MMM yyyy"_s, u"d MMMM yyyy"_s}) {
+    for (const QString& form :
+         {u"yyyy-MM-dd"_s, u"d.M.yyyy"_s, u"d MMM yyyy"_s, u"d MMMM yyyy"_s, u"d. MMM yyyy"_s, u"d. MMMM yyyy"_s}) {
         for (const QLocale& locale : {QLocale(), QLocale::c()}) {
             if (const QDate day = locale.toDate(text, form); day.isValid()) {
                 return day;
@@ -38,8 +39,10 @@ QDate dateFrom(const QString& text, const QDate& today)
     }
     const QString year = QString::number(today.year());
     for (const QLocale& locale : {QLocale(), QLocale::c()}) {
-        if (const QDate day = locale.toDate(text + u' ' + year, u"d MMM yyyy"_s); day.isValid()) {
-            return day;
+        for (const QString& form : {u"d MMM yyyy"_s, u"d. MMM yyyy"_s}) {
+            if (const QDate day = locale.toDate(text + u' ' + year, form); day.isValid()) {
+                return day;
+            }
         }
     }
     return {};

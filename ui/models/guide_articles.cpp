@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/guide_articles.h"
 
+#include "core/record/shown.h"
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 #include "ui/models/guide_shelves.h"
@@ -21,6 +23,11 @@ namespace {
 QString words(const char* text)
 {
     return QCoreApplication::translate("Guide", text);
+}
+
+QString plural(const char* text, int n)
+{
+    return QCoreApplication::translate("Guide", text, nullptr, n);
 }
 
 QString fact(const QString& text)
@@ -102,14 +109,18 @@ GuideLine row(const QString& label, const QString& value)
     return {label, value, {}, 0};
 }
 
-GuideRange range(const QString& parameter, const QString& unit, const facts::Span& span, int decimals, double from,
-                 double to)
+/// `span`, `from` and `to` in the parameter's usual unit; `decimals` as many as that needs.
+GuideRange range(const QString& parameter, const facts::Span& span, int decimals, double from, double to)
 {
-    const QString text =
-        unit.isEmpty()
-            ? words("%1–%2").arg(wording::numberText(span.low, decimals), wording::numberText(span.high, decimals))
-            : words("%1–%2 %3")
-                  .arg(wording::numberText(span.low, decimals), wording::numberText(span.high, decimals), unit);
+    const record::Parameter& known = *record::findParameter(parameter);
+    const auto shown = [&](double value) {
+        return known.shown().fromCanonical(record::inUsualUnits(known).shown().toCanonical(value));
+    };
+    decimals += std::max(0, known.decimals - record::inUsualUnits(known).decimals);
+    const QString unit = parameter == u"ph"_s ? QString() : known.shown().label;
+    const QString low = wording::numberText(shown(span.low), decimals);
+    const QString high = wording::numberText(shown(span.high), decimals);
+    const QString text = unit.isEmpty() ? words("%1–%2").arg(low, high) : words("%1–%2 %3").arg(low, high, unit);
     return {parameter, wording::parameterName(parameter), text, span.low, span.high, from, to};
 }
 
@@ -140,13 +151,13 @@ QString number(double value)
 
 void addAnimalFacts(GuideBlock& block, const facts::Species& one)
 {
-    block.lines.push_back(row(words("Length when grown"), words("%1 cm").arg(number(one.size_cm))));
+    block.lines.push_back(row(words("Length when grown"), wording::lengthText(one.size_cm)));
     if (one.group) {
         block.lines.push_back(*one.group > 1 ? row(words("Least group"), words("%1 together").arg(*one.group))
                                              : row(words("Least group"), words("may live alone")));
     }
     if (one.tank_L) {
-        block.lines.push_back(row(words("Least water"), words("%1 L net").arg(number(*one.tank_L))));
+        block.lines.push_back(row(words("Least water"), words("%1 net").arg(wording::litresText(*one.tank_L))));
     }
     if (one.mass_g) {
         block.lines.push_back(
@@ -164,7 +175,7 @@ void addPlantFacts(GuideBlock& block, const facts::Species& one)
     if (!one.growth.isEmpty()) {
         block.lines.push_back(row(words("Growth"), fact(one.growth)));
     }
-    block.lines.push_back(row(words("Height"), words("to %1 cm").arg(number(one.size_cm))));
+    block.lines.push_back(row(words("Height"), words("to %1").arg(wording::lengthText(one.size_cm))));
 }
 
 /// "every 2 days, day 8 to 14, 50 %".
@@ -300,7 +311,8 @@ QString flagText(const QString& flag)
 QString gateOfSpecies(const facts::Species& species)
 {
     if (species.isPlant()) {
-        return species.gate == u"P1"_s ? words("once total ammonia has been under 1 mg/L N for three days")
+        return species.gate == u"P1"_s ? words("once total ammonia has been under %1 for three days")
+                                             .arg(wording::valueWithUnit(u"tan"_s, 1.0))
                                        : words("from flood day");
     }
     for (const care::GateDefinition& gate : care::builtInGates().gates) {
@@ -333,9 +345,8 @@ GuideArticle speciesArticle(const facts::Species& species)
         article.blocks.push_back(std::move(caution));
     }
     GuideBlock ranges{Kind::Ranges, words("Bears (not: likes best)"), {}, {}, {}};
-    ranges.ranges = {range(u"temp"_s, words("°C"), species.temperature_C, 0, 14, 34),
-                     range(u"ph"_s, {}, species.ph, 1, 4.5, 9), range(u"gh"_s, words("dGH"), species.gh_deg, 0, 0, 30),
-                     range(u"kh"_s, words("dKH"), species.kh_deg, 0, 0, 25)};
+    ranges.ranges = {range(u"temp"_s, species.temperature_C, 0, 14, 34), range(u"ph"_s, species.ph, 1, 4.5, 9),
+                     range(u"gh"_s, species.gh_deg, 0, 0, 30), range(u"kh"_s, species.kh_deg, 0, 0, 25)};
     article.blocks.push_back(std::move(ranges));
     GuideBlock facts{Kind::Facts, words("In short"), {}, {}, {}};
     facts.lines.push_back(row(words("Goes in"), gateOfSpecies(species)));
@@ -372,8 +383,7 @@ GuideArticle workArticle(const facts::FactBook& book, const care::WorkTemplate& 
     if (work.minutes > 0) {
         facts.lines.push_back(row(words("Takes"), words("about %1 min").arg(work.minutes)));
     }
-    facts.lines.push_back(row(words("Overdue after"),
-                              work.grace == 1 ? words("1 day of grace") : words("%1 days of grace").arg(work.grace)));
+    facts.lines.push_back(row(words("Overdue after"), plural("%n day(s) of grace", work.grace)));
     article.blocks.push_back(std::move(facts));
     for (const care::Variant& variant : work.variants) {
         GuideBlock cadence{Kind::Lines,

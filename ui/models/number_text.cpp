@@ -18,11 +18,10 @@ std::optional<double> numberFrom(const QString& text)
 
 QString numberText(double value, int digits)
 {
-    QString text = QLocale::c().toString(value, 'g', digits);
-    if (text.contains(u'e')) {
-        text = QLocale::c().toString(value, 'f', 0);
-    }
-    return text;
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator | QLocale::OmitLeadingZeroInExponent);
+    const QString text = locale.toString(value, 'g', digits);
+    return text.contains(locale.exponential(), Qt::CaseInsensitive) ? locale.toString(value, 'f', 0) : text;
 }
 
 QString numberText(const std::optional<double>& value)

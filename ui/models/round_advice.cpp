@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/round_advice.h"
 
+#include "core/record/shown.h"
 #include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/models/number_text.h"
@@ -118,7 +119,7 @@ bool changedWaterBetween(const record::LayoutRecord& layout, const record::Momen
 
 QString shown(const record::Parameter& parameter, double canonical)
 {
-    return QLocale::c().toString(std::max(0.0, parameter.shown().fromCanonical(canonical)), 'f', parameter.decimals);
+    return wording::numberText(std::max(0.0, parameter.shown().fromCanonical(canonical)), parameter.decimals);
 }
 
 /// How far the next step of the kit is from the reading, up or down, canonical: what lies between two steps is read as
@@ -150,7 +151,7 @@ std::optional<Advice> againstForecast(const record::Reading& reading, const reco
     }
     // The band is of the water; the kit adds its steps and its scatter: a quarter either way, the distance to the next
     // step, and never less than the last digit shown.
-    const double least = std::max(0.25 * reading.value, std::pow(10.0, -parameter.decimals) * parameter.shown().factor);
+    const double least = std::max(0.25 * reading.value, record::leastDigit(parameter));
     const bool low = reading.high + std::max(least, stepGap(kit, parameter, reading, true)) < band->first;
     const bool high = reading.low - std::max(least, stepGap(kit, parameter, reading, false)) > band->second;
     if (!low && !high) {

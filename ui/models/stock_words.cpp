@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/stock_words.h"
 
+#include "core/water/units.h"
 #include "core/wording/entry_words.h"
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 
@@ -90,7 +92,7 @@ QString shortConcern(const facade::StockConcern& concern)
     case ConcernKind::SmallGroup:
         return words("Group of %1, least %2").arg(concern.value).arg(concern.limit);
     case ConcernKind::SmallTank:
-        return words("Needs %1 L, has %2").arg(concern.limit).arg(std::round(concern.value));
+        return words("Needs %1, has %2").arg(wording::litresText(concern.limit), wording::litresText(concern.value));
     case ConcernKind::RecentLoss:
         return words("%1 lost in two weeks").arg(concern.value);
     case ConcernKind::EatsShrimp:
@@ -215,7 +217,8 @@ QString concernText(const facade::StockConcern& concern)
     case ConcernKind::SmallGroup:
         return words("There are %1; it lives in groups of %2 or more.").arg(concern.value).arg(concern.limit);
     case ConcernKind::SmallTank:
-        return words("It wants %1 L of water; this tank holds %2 L.").arg(concern.limit).arg(std::round(concern.value));
+        return words("It wants %1 of water; this tank holds %2.")
+            .arg(wording::litresText(concern.limit), wording::litresText(concern.value));
     case ConcernKind::EatsShrimp:
         return words("It eats shrimp: %1 live or come here.").arg(concern.other);
     case ConcernKind::EatsYoungShrimp:
@@ -362,7 +365,7 @@ QString plantWater(const facade::StockModel& model)
                               ? words("light %1 PAR for %2 h").arg(wording::numberText(*model.par, 0), hours)
                           : model.lightHours ? words("light for %1 h, PAR not measured").arg(hours)
                                              : words("light not recorded");
-    return model.co2_mg_per_L ? words("%1; CO₂ %2 mg/L").arg(light, wording::numberText(*model.co2_mg_per_L, 0))
+    return model.co2_mg_per_L ? words("%1; CO₂ %2").arg(light, wording::valueWithUnit(u"co2"_s, *model.co2_mg_per_L))
                               : words("%1; no CO₂ added").arg(light);
 }
 
@@ -408,6 +411,16 @@ QString acclimationTitle(const facade::AcclimationPlan& plan)
     return words("Hardness too far apart: over days, in quarantine");
 }
 
+namespace {
+
+/// A difference of general hardness given in degrees.
+QString hardness(double degrees)
+{
+    return wording::valueWithUnit(u"gh"_s, water::GermanDegrees{degrees}.hardness().value);
+}
+
+} // namespace
+
 std::vector<AcclimationLine> acclimationLines(const facade::AcclimationPlan& plan)
 {
     std::vector<AcclimationLine> lines;
@@ -418,21 +431,19 @@ std::vector<AcclimationLine> acclimationLines(const facade::AcclimationPlan& pla
             lines.push_back({when, words("Lights out for the rest of the day"), words("less stress for both sides")});
             break;
         case facade::AcclimationAct::FloatBag:
-            lines.push_back(
-                {when, words("Float the closed bag for %1 min").arg(step.value), words("less than 2 °C an hour")});
+            lines.push_back({when, words("Float the closed bag for %1 min").arg(step.value),
+                             words("less than %1 an hour").arg(wording::temperatureStepText(2.0))});
             break;
         case facade::AcclimationAct::OpenBag:
             lines.push_back({when, words("Open it and go on at once"),
                              words("as CO₂ leaves, pH climbs and ammonia in the bag turns free")});
             break;
         case facade::AcclimationAct::StartDrip:
-            lines.push_back(
-                {when,
-                 words("Drip %1 mL/min for %2 min, to three times the volume")
-                     .arg(wording::numberText(step.value, 0), wording::numberText(step.second, 0)),
-                 plan.ghPerHour
-                     ? words("GH moves %1 dGH an hour").arg(wording::numberText(std::abs(*plan.ghPerHour), 1))
-                     : words("in a covered bucket")});
+            lines.push_back({when,
+                             words("Drip %1 mL/min for %2 min, to three times the volume")
+                                 .arg(wording::numberText(step.value, 0), wording::numberText(step.second, 0)),
+                             plan.ghPerHour ? words("GH moves %1 an hour").arg(hardness(std::abs(*plan.ghPerHour)))
+                                            : words("in a covered bucket")});
             break;
         case facade::AcclimationAct::MatchTemperature:
             lines.push_back({when, words("Match the temperature"), {}});
@@ -448,9 +459,8 @@ std::vector<AcclimationLine> acclimationLines(const facade::AcclimationPlan& pla
         case facade::AcclimationAct::StepDaily:
             lines.push_back(
                 {when,
-                 words("Into quarantine with water like the bag's; %1 dGH a day from there")
-                     .arg(wording::numberText(step.value, 0)),
-                 words("GH differs by %1 dGH").arg(wording::numberText(std::abs(plan.ghStep.value_or(0.0)), 0))});
+                 words("Into quarantine with water like the bag's; %1 a day from there").arg(hardness(step.value)),
+                 words("GH differs by %1").arg(hardness(std::abs(plan.ghStep.value_or(0.0))))});
             break;
         }
     }

@@ -80,7 +80,7 @@ void TanksModel::refresh()
     }
     std::vector<Line> lines;
     lines.push_back({true,
-                     tanks.size() == 1 ? tr("Row: 1 tank") : tr("Row: %1 tanks").arg(tanks.size()),
+                     tr("Row: %n tank(s)", nullptr, static_cast<int>(tanks.size())),
                      overdue > 0 ? tr("%1 overdue").arg(overdue) : QString(),
                      {}});
     std::ranges::move(tanks, std::back_inserter(lines));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/trend_words.h"
 
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "ui/paint/trend_layout.h"
 
@@ -155,8 +156,7 @@ QString pointSentence(const TrendModel& model, const TrendSeries& series, std::s
     const TrendTank& tank = model.tanks[series.tank];
     const facade::TrendPoint& at = series.points[point];
     const QString value = trendNumber(at.value, parameter.decimals);
-    const QString when =
-        QLocale().toString(QDateTime::fromMSecsSinceEpoch(at.at, zone), QStringLiteral("d MMM yyyy HH:mm"));
+    const QString when = wording::fullDateTimeText(QDateTime::fromMSecsSinceEpoch(at.at, zone));
     const qint64 day = wholeDays(at.at - tank.flooded);
     switch (series.intervals[point].censoring) {
     case record::Censoring::Below:

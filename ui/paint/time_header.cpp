@@ -25,7 +25,7 @@ QString tr(const char* text)
 QString nowText(qint64 now, const QTimeZone& zone)
 {
     const QDateTime time = QDateTime::fromMSecsSinceEpoch(now, zone);
-    return QLocale().toString(time, QStringLiteral("ddd d MMM, HH:mm"));
+    return QLocale().toString(time, tr("ddd d MMM, HH:mm"));
 }
 
 } // namespace

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/outline_view.h"
 
-#include "ui/models/number_text.h"
+#include "core/wording/measures.h"
+#include "core/wording/numbers.h"
 
 #include <QFontMetrics>
 #include <QPainter>
@@ -28,9 +29,10 @@ void OutlineView::setBox(double length_cm, double height_cm, double gap_cm, doub
     m_height = height_cm;
     m_gap = gap_cm;
     m_bedShare = std::clamp(bedShare, 0.0, 0.6);
-    setAccessibleDescription(length_cm > 0 && height_cm > 0
-                                 ? tr("%1 cm long, %2 cm high").arg(numberText(length_cm, 4), numberText(height_cm, 4))
-                                 : tr("No dimensions yet"));
+    setAccessibleDescription(
+        length_cm > 0 && height_cm > 0
+            ? tr("%1 long, %2 high").arg(wording::lengthText(length_cm), wording::lengthText(height_cm))
+            : tr("No dimensions yet"));
     update();
 }
 
@@ -96,7 +98,7 @@ void OutlineView::drawMeasures(QPainter& painter, const QRectF& box) const
     const QFontMetrics metrics(painter.font());
     painter.setPen(QPen(m_theme[Token::Ink2], 1.0));
     const double y = box.bottom() + m_theme.px(14);
-    const QString across = tr("%1 cm").arg(numberText(m_length, 4));
+    const QString across = wording::lengthText(m_length);
     const double half = metrics.horizontalAdvance(across) / 2.0 + 6.0;
     painter.drawLine(QPointF(box.left(), y - 4), QPointF(box.left(), y + 4));
     painter.drawLine(QPointF(box.right(), y - 4), QPointF(box.right(), y + 4));
@@ -108,7 +110,7 @@ void OutlineView::drawMeasures(QPainter& painter, const QRectF& box) const
                      Qt::AlignCenter, across);
 
     const double x = box.left() - m_theme.px(13);
-    const QString up = tr("%1 cm").arg(numberText(m_height, 4));
+    const QString up = wording::lengthText(m_height);
     const double halfUp = metrics.horizontalAdvance(up) / 2.0 + 6.0;
     painter.drawLine(QPointF(x - 4, box.top()), QPointF(x + 4, box.top()));
     painter.drawLine(QPointF(x - 4, box.bottom()), QPointF(x + 4, box.bottom()));

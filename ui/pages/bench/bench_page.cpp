@@ -235,7 +235,7 @@ void BenchPage::connectSheet(SheetCard* card, int pin)
 {
     connect(card, &SheetCard::typed, this, [this, card, pin](const QString& key, const QString& text) {
         if (BenchSheet* sheet = sheetOf(pin)) {
-            sheet->type(key, text);
+            sheet->typeShown(key, text);
             showSheet(*card, *sheet);
             m_saveSoon.start(kSaveDelayMs);
         }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/bench/row_plan_card.h"
 
+#include "core/record/shown.h"
 #include "core/wording/numbers.h"
 #include "ui/models/number_text.h"
 #include "ui/paint/glyphs.h"
@@ -94,15 +95,19 @@ void WaterBars::paintEvent(QPaintEvent*)
     painter.setRenderHint(QPainter::Antialiasing);
     const QFont small = m_theme.font(10);
     const double line = QFontMetricsF(small).height();
+    const record::Measure unit = record::volumeMeasure(record::shownUnits());
     double most = 0.0;
     for (const facade::WaterDay& day : m_days) {
-        most = std::max(most, day.litres);
+        most = std::max(most, unit.shown(day.litres));
     }
-    const ValueScale scale = niceScale(0.0, std::max(most, 10.0), 4);
+    const ValueScale scale = niceScale(0.0, std::max(most, unit.shown(10.0)), 4);
     painter.setFont(small);
     double left = 0.0;
     for (const double tick : scale.ticks) {
-        left = std::max(left, figuresWidth(small, tr("%1 L").arg(tick)));
+        left = std::max(
+            left,
+            figuresWidth(small,
+                         tr("%1 %2", "amount and unit").arg(wording::numberText(tick, scale.decimals), unit.label)));
     }
     left += m_theme.px(6);
     const double top = m_theme.px(18);
@@ -113,7 +118,7 @@ void WaterBars::paintEvent(QPaintEvent*)
         painter.drawLine(QPointF(left, y), QPointF(width(), y));
         painter.setPen(m_theme[Token::Ink3]);
         drawFigures(painter, QRectF(0, y - line / 2, left - m_theme.px(6), line), Qt::AlignRight | Qt::AlignVCenter,
-                    tr("%1 L").arg(tick));
+                    tr("%1 %2", "amount and unit").arg(wording::numberText(tick, scale.decimals), unit.label));
     }
     const double step = (width() - left) / static_cast<double>(m_days.size());
     const double bar = std::min(step * 0.6, static_cast<double>(m_theme.px(26)));
@@ -121,12 +126,12 @@ void WaterBars::paintEvent(QPaintEvent*)
     for (std::size_t i = 0; i < m_days.size(); ++i) {
         const facade::WaterDay& day = m_days[i];
         const double middle = left + step * (static_cast<double>(i) + 0.5);
-        const double full = scale.y(day.litres, top, bottom);
+        const double full = scale.y(unit.shown(day.litres), top, bottom);
         painter.setPen(Qt::NoPen);
         painter.setBrush(m_theme[Token::WaterSurface]);
         painter.drawRect(QRectF(QPointF(middle - bar / 2, full), QPointF(middle + bar / 2, bottom)));
         if (day.demineralised_L > 0.0) {
-            const double part = scale.y(day.demineralised_L, top, bottom);
+            const double part = scale.y(unit.shown(day.demineralised_L), top, bottom);
             painter.setBrush(m_theme[Token::Water]);
             painter.setPen(QPen(m_theme[Token::WaterSurface], 1));
             painter.drawRect(QRectF(QPointF(middle - bar / 2, part), QPointF(middle + bar / 2, bottom)));
@@ -211,8 +216,7 @@ void RowPlanCard::show(const facade::RowPlan& plan, std::optional<double> condit
         totals << millilitres(*plan.conditioner_mL);
     }
     m_totals->setText(totals.join(u", "_s));
-    m_collisions->setText(plan.collisions == 1 ? tr("Large changes collide on 1 day.")
-                                               : tr("Large changes collide on %1 days.").arg(plan.collisions));
+    m_collisions->setText(tr("Large changes collide on %n day(s).", nullptr, static_cast<int>(plan.collisions)));
     m_collisions->setVisible(plan.collisions > 0);
     m_bars->setPlan(plan);
     std::vector<CardRow> rows;

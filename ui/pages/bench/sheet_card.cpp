@@ -198,8 +198,7 @@ void SheetCard::fold()
         filled += folded && m_fields[i]->line() != nullptr && !m_fields[i]->line()->text().isEmpty() ? 1 : 0;
     }
     m_more->setVisible(behind > 0);
-    const QString text =
-        behind == 1 ? tr("Assumptions and more: 1 blank") : tr("Assumptions and more: %1 blanks").arg(behind);
+    const QString text = tr("Assumptions and more: %n blank(s)", nullptr, behind);
     m_more->setWords(text, filled > 0 ? tr("%1 filled").arg(filled) : QString());
     m_more->setAccessibleName(text);
 }

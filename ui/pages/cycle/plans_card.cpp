@@ -2,6 +2,7 @@
 #include "ui/pages/cycle/plans_card.h"
 
 #include "core/record/parameter.h"
+#include "core/record/shown.h"
 #include "core/wording/numbers.h"
 #include "core/wording/plan_sentences.h"
 #include "ui/widgets/card_table.h"
@@ -24,6 +25,8 @@
 
 namespace littoral::ui {
 
+using namespace Qt::StringLiterals;
+
 namespace {
 
 constexpr int kMargin = 14;
@@ -44,10 +47,9 @@ int nearest(const QComboBox& box, double value)
     return best;
 }
 
-double nitriteFactor()
+const record::Parameter& nitrite()
 {
-    const record::Parameter* nitrite = record::findParameter(QStringLiteral("no2"));
-    return nitrite->shown().toCanonical(1.0);
+    return *record::findParameter(u"no2"_s);
 }
 
 } // namespace
@@ -147,12 +149,16 @@ QWidget* PlansCard::makeControls()
 
 QWidget* PlansCard::makeFinder()
 {
-    m_level->setRange(0.05, 20.0);
-    m_level->setDecimals(2);
-    m_level->setSingleStep(0.25);
-    m_level->setValue(1.0);
-    m_level->setSuffix(tr(" mg/L"));
-    m_level->setAccessibleName(tr("Nitrite that is not to be passed, mg/L as the ion"));
+    // Steps and start are mg/L of the ion, put into the unit on show.
+    const auto shown = [](double ion) {
+        return nitrite().shown().fromCanonical(record::inUsualUnits(nitrite()).shown().toCanonical(ion));
+    };
+    m_level->setDecimals(nitrite().decimals);
+    m_level->setRange(shown(0.05), shown(20.0));
+    m_level->setSingleStep(shown(0.25));
+    m_level->setValue(shown(1.0));
+    m_level->setSuffix(u' ' + nitrite().shown().label);
+    m_level->setAccessibleName(tr("Nitrite that is not to be passed, %1").arg(nitrite().shown().label));
     for (const double odds : kOdds) {
         m_most->addItem(wording::oddsText(odds), odds);
     }
@@ -173,7 +179,7 @@ QWidget* PlansCard::makeFinder()
 
 void PlansCard::findCheapest()
 {
-    const double level = m_level->value() * nitriteFactor();
+    const double level = nitrite().shown().toCanonical(m_level->value());
     const double most = m_most->currentData().toDouble();
     bool any = false;
     const Plan plan = m_finder ? m_finder(level, most, any) : Plan();

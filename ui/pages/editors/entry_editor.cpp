@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/editors/entry_editor.h"
 
+#include "core/record/shown.h"
 #include "core/wording/entry_words.h"
 #include "ui/models/day_words.h"
 #include "ui/models/entry_words.h"
@@ -21,6 +22,27 @@
 
 namespace littoral::ui {
 
+namespace {
+
+record::Measure volumeUnit()
+{
+    return record::volumeMeasure(record::shownUnits());
+}
+
+/// From what is typed to what is kept. Only water is typed in a unit that can be chosen.
+double amountFactor(record::EntryKind kind)
+{
+    return kind == record::EntryKind::TopUp ? volumeUnit().canonical(1.0) : 1.0;
+}
+
+QString amountShown(const record::Entry& entry)
+{
+    const double factor = amountFactor(entry.kind);
+    return entry.amount && factor != 1.0 ? numberText(*entry.amount / factor, 4) : numberText(entry.amount);
+}
+
+} // namespace
+
 EntryEditor::EntryEditor(facade::Keeper& keeper, Theme& theme, QWidget* parent)
     : SidePanel(theme, tr("New entry"), parent)
     , m_keeper(keeper)
@@ -36,7 +58,8 @@ EntryEditor::EntryEditor(facade::Keeper& keeper, Theme& theme, QWidget* parent)
         const auto litres = numberFrom(text);
         const auto volume = net();
         if (litres && volume && *volume > 0.0) {
-            m_fraction->setText(numberText(std::round(*litres / *volume * 1000.0) / 10.0, 4));
+            const double share = volumeUnit().canonical(*litres) / *volume;
+            m_fraction->setText(numberText(std::round(share * 1000.0) / 10.0, 4));
         }
     });
     show({});
@@ -75,7 +98,7 @@ void EntryEditor::makeForm()
     m_subject->setEditable(true);
     place(Subject, m_subject, tr("What"));
     m_fraction = number(Fraction, tr("Part changed, %"));
-    m_litres = number(Litres, tr("or litres"));
+    m_litres = number(Litres, tr("or %1", "a unit of volume").arg(volumeUnit().label));
     m_amount = number(Amount, tr("Amount"));
     m_unit = number(Unit, tr("Unit"));
     m_second = number(Second, tr("Second"));
@@ -155,7 +178,7 @@ void EntryEditor::show(const record::Entry& entry)
     m_subject->setEditText(subjectShown(entry.subject));
     m_fraction->setText(entry.fraction ? numberText(*entry.fraction * 100.0, 4) : QString());
     refreshLitres();
-    m_amount->setText(numberText(entry.amount));
+    m_amount->setText(amountShown(entry));
     m_unit->setText(entry.id || !entry.unit.isEmpty() ? entry.unit : entryForm(entry.kind).unitProposed);
     m_second->setText(numberText(entry.second));
     m_protein->setText(entry.proteinShare ? numberText(*entry.proteinShare * 100.0, 4) : QString());
@@ -227,7 +250,7 @@ void EntryEditor::refreshKind()
     nameField(Subject, form.subject);
     shown(Fraction, form.fraction,
           kind() == record::EntryKind::MediaTransfer ? tr("Share of a whole filter, %") : tr("Part changed, %"));
-    shown(Litres, form.litres, tr("or litres"));
+    shown(Litres, form.litres, tr("or %1", "a unit of volume").arg(volumeUnit().label));
     nameField(Amount, form.amount);
     nameField(Unit, form.unit);
     nameField(Second, form.second);
@@ -265,7 +288,7 @@ void EntryEditor::refreshLitres()
 {
     const auto percent = numberFrom(m_fraction->text());
     const auto volume = net();
-    m_litres->setText(percent && volume ? numberText(*percent / 100.0 * *volume, 3) : QString());
+    m_litres->setText(percent && volume ? numberText(volumeUnit().shown(*percent / 100.0 * *volume), 3) : QString());
     m_litres->setEnabled(volume.has_value());
 }
 
@@ -304,7 +327,10 @@ QString EntryEditor::readNumbers(record::Entry& entry) const
         into = *value * factor;
     };
     take(form.fraction, m_fraction, entry.fraction, 0.01, 100.0);
-    take(!form.amount.isEmpty(), m_amount, entry.amount, 1.0, 100000.0);
+    take(!form.amount.isEmpty(), m_amount, entry.amount, amountFactor(entry.kind), 100000.0);
+    if (m_entry.kind == entry.kind && m_amount->text() == amountShown(m_entry)) {
+        entry.amount = m_entry.amount; // what was not retyped keeps its digits
+    }
     take(!form.second.isEmpty(), m_second, entry.second, 1.0, 2500.0);
     take(form.protein, m_protein, entry.proteinShare, 0.01, 100.0);
     take(form.load, m_load, entry.load_mgN_per_L_d, 1.0, 1000.0);
@@ -352,7 +378,7 @@ QString EntryEditor::missing(const record::Entry& entry) const
         return tr("There is no tank to write to yet.");
     }
     if (entry.kind == record::EntryKind::WaterChange && (!entry.fraction || *entry.fraction <= 0.0)) {
-        return tr("How much water was changed: type a part in percent or the litres.");
+        return tr("How much water was changed: type a part in percent or the volume.");
     }
     if (entry.kind == record::EntryKind::MediaTransfer && !entry.fraction) {
         return tr("How much of a whole filter was moved: type it in percent.");

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/editors/entry_kinds.h"
 
+#include "core/record/shown.h"
+
 #include <QCoreApplication>
 
 namespace littoral::ui {
@@ -47,7 +49,7 @@ EntryForm gas()
 {
     EntryForm form;
     form.subject = words("What was set, and what the indicator shows");
-    form.amount = words("CO₂ held, mg/L");
+    form.amount = words("CO₂ held, %1").arg(record::findParameter(u"co2"_s)->shown().label);
     form.second = words("Hours a day");
     form.caution = words("A CO₂ cylinder stands upright and fixed, in a room with fresh air; leave valves and refills "
                          "to licensed practice.");
@@ -65,7 +67,7 @@ EntryForm entryForm(record::EntryKind kind)
         form.caution = handsInWater();
         break;
     case record::EntryKind::TopUp:
-        form.amount = words("Topped up, L");
+        form.amount = words("Topped up, %1").arg(record::volumeMeasure(record::shownUnits()).label);
         form.source = true;
         break;
     case record::EntryKind::Dose:

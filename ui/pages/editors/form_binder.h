@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/record/shown.h"
 #include "ui/models/number_text.h"
 
 #include <QCheckBox>
@@ -36,20 +37,27 @@ public:
                                 return QString();
                             }});
     }
-    /// Empty stands for zero, "not given".
-    void number(QLineEdit* field, double Record::*member, double lowest, double highest)
+    /// Empty stands for zero, "not given"; limits are canonical. What was not retyped keeps the digits the store has.
+    void number(QLineEdit* field, double Record::*member, double lowest, double highest,
+                const record::Measure& measure = {})
     {
-        m_fields.push_back({[=](const Record& r) { field->setText(numberOrEmpty(r.*member)); },
+        const auto shown = [=](double kept) {
+            return kept == 0.0 || measure.isCanonical() ? numberOrEmpty(kept) : numberText(measure.shown(kept), 4);
+        };
+        m_fields.push_back({[=](const Record& r) { field->setText(shown(r.*member)); },
                             [=](Record& r) {
                                 if (field->text().trimmed().isEmpty()) {
                                     r.*member = 0.0;
                                     return QString();
                                 }
                                 const auto value = numberFrom(field->text());
-                                if (!value || *value < lowest || *value > highest) {
-                                    return outside(field, lowest, highest);
+                                const double kept = value ? measure.canonical(*value) : 0.0;
+                                if (!value || kept < lowest || kept > highest) {
+                                    return outside(field, measure.shown(lowest), measure.shown(highest));
                                 }
-                                r.*member = *value;
+                                if (field->text().trimmed() != shown(r.*member)) {
+                                    r.*member = kept;
+                                }
                                 return QString();
                             }});
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/editors/source_editor.h"
 
+#include "core/record/shown.h"
+
 #include <QFormLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -15,6 +17,19 @@ double factorOf(const QString& parameter)
 {
     const record::Parameter* found = record::findParameter(parameter);
     return found == nullptr ? 1.0 : found->shown().factor;
+}
+
+/// The highest figure of the usual unit, in the one on show.
+double most(const QString& parameter, double usual)
+{
+    const record::Parameter* found = record::findParameter(parameter);
+    return found == nullptr ? usual
+                            : found->shown().fromCanonical(record::inUsualUnits(*found).shown().toCanonical(usual));
+}
+
+QString withUnit(const QString& label, const QString& parameter)
+{
+    return label.arg(record::findParameter(parameter)->shown().label);
 }
 
 } // namespace
@@ -35,14 +50,15 @@ SourceEditor::SourceEditor(facade::Keeper& keeper, Theme& theme, QWidget* parent
     m_fields.choice(kind, &record::SourceWater::kind);
     m_fields.choice(chloramine, &record::SourceWater::chloramine);
     const QString unknown = tr("not measured");
-    m_fields.optional(addField(form, tr("Nitrate, mg/L NO₃"), unknown), &record::SourceWater::nitrate_mgN_per_L, 0, 500,
-                      factorOf(u"no3"_s));
-    m_fields.optional(addField(form, tr("KH, dKH"), unknown), &record::SourceWater::alkalinity_meq_per_L, 0, 50,
-                      factorOf(u"kh"_s));
-    m_fields.optional(addField(form, tr("GH, dGH"), unknown), &record::SourceWater::hardness_mmol_per_L, 0, 80,
-                      factorOf(u"gh"_s));
+    m_fields.optional(addField(form, withUnit(tr("Nitrate, %1"), u"no3"_s), unknown),
+                      &record::SourceWater::nitrate_mgN_per_L, 0, most(u"no3"_s, 500), factorOf(u"no3"_s));
+    m_fields.optional(addField(form, withUnit(tr("KH, %1"), u"kh"_s), unknown),
+                      &record::SourceWater::alkalinity_meq_per_L, 0, most(u"kh"_s, 50), factorOf(u"kh"_s));
+    m_fields.optional(addField(form, withUnit(tr("GH, %1"), u"gh"_s), unknown),
+                      &record::SourceWater::hardness_mmol_per_L, 0, most(u"gh"_s, 80), factorOf(u"gh"_s));
     m_fields.optional(addField(form, tr("pH"), unknown), &record::SourceWater::ph, 2, 13);
-    m_fields.optional(addField(form, tr("Chloride, mg/L"), unknown), &record::SourceWater::chloride_mg_per_L, 0, 5000);
+    m_fields.optional(addField(form, withUnit(tr("Chloride, %1"), u"cl"_s), unknown),
+                      &record::SourceWater::chloride_mg_per_L, 0, 5000);
     m_fields.text(addField(form, tr("Note")), &record::SourceWater::note);
     body()->addStretch(1);
     m_save = addFootButton(tr("Save"), tr("Enter"), true);

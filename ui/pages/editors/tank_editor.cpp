@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/editors/tank_editor.h"
 
+#include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/moment_edit.h"
@@ -12,6 +13,17 @@
 #include <QVBoxLayout>
 
 namespace littoral::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString unitLabel(const QString& parameter)
+{
+    return record::findParameter(parameter)->shown().label;
+}
+
+} // namespace
 
 TankEditor::TankEditor(facade::Keeper& keeper, Theme& theme, QWidget* parent)
     : SidePanel(theme, tr("Tank"), parent)
@@ -30,9 +42,9 @@ void TankEditor::makeTankForm()
 {
     QFormLayout* form = addForm();
     m_name = addField(form, tr("Name"));
-    m_length = addField(form, tr("Length outside, cm"));
-    m_depth = addField(form, tr("Depth outside, cm"));
-    m_height = addField(form, tr("Height outside, cm"));
+    m_length = addField(form, tr("Length outside, %1").arg(m_lengthUnit.label));
+    m_depth = addField(form, tr("Depth outside, %1").arg(m_lengthUnit.label));
+    m_height = addField(form, tr("Height outside, %1").arg(m_lengthUnit.label));
     m_glass = addField(form, tr("Glass, mm"));
     m_note = addField(form, tr("Note on the tank"));
     m_outline = new OutlineView(theme());
@@ -58,13 +70,13 @@ void TankEditor::makeLayoutForm()
     m_bed = new QComboBox;
     m_bed->addItems({tr("Ammonia-rich soil"), tr("Mild soil"), tr("Spent soil"), tr("Sand or gravel, inert")});
     addRow(form, tr("Bed"), m_bed);
-    m_bedLitres = addField(form, tr("Bed, litres in bulk"));
+    m_bedLitres = addField(form, tr("Bed in bulk, %1").arg(m_volume.label));
     m_rock = addField(form, tr("Rock, kg"));
     m_hardens = new QCheckBox(tr("The rock hardens the water"));
     m_hardens->setAccessibleName(m_hardens->text());
     form->addRow(m_hardens);
-    m_gap = addField(form, tr("Rim to water surface, cm"));
-    m_net = addField(form, tr("Water measured on flood day, L"), tr("reckoned when empty"));
+    m_gap = addField(form, tr("Rim to water surface, %1").arg(m_lengthUnit.label));
+    m_net = addField(form, tr("Water measured on flood day, %1").arg(m_volume.label), tr("reckoned when empty"));
     m_plants = new QComboBox;
     m_plants->addItems({tr("None"), tr("Sparse"), tr("Medium"), tr("Dense")});
     addRow(form, tr("Plants"), m_plants);
@@ -79,12 +91,12 @@ void TankEditor::makeWaterForm()
     m_co2 = new QComboBox;
     m_co2->addItems({tr("None"), tr("Pressurised"), tr("Other")});
     addRow(form, tr("CO₂"), m_co2);
-    m_co2Target = addField(form, tr("CO₂ held, mg/L"));
+    m_co2Target = addField(form, tr("CO₂ held, %1").arg(unitLabel(u"co2"_s)));
     m_co2Hours = addField(form, tr("CO₂, hours a day"));
     m_lightHours = addField(form, tr("Light, hours a day"));
     m_par = addField(form, tr("Light at the bed, µmol/m²/s"), tr("not measured"));
-    m_flow = addField(form, tr("Filter flow, L/h"));
-    m_temperature = addField(form, tr("Temperature, °C"));
+    m_flow = addField(form, tr("Filter flow, %1").arg(unitLabel(u"flow"_s)));
+    m_temperature = addField(form, tr("Temperature, %1").arg(m_temperatureUnit.label));
     m_cadence = new QCheckBox(tr("Forecasts follow the proposed cadence"));
     m_cadence->setAccessibleName(m_cadence->text());
     form->addRow(m_cadence);
@@ -134,27 +146,28 @@ void TankEditor::makeFoot()
 void TankEditor::bind()
 {
     m_tankFields.text(m_name, &record::Tank::name);
-    m_tankFields.number(m_length, &record::Tank::length_cm, 0, 1000);
-    m_tankFields.number(m_depth, &record::Tank::depth_cm, 0, 1000);
-    m_tankFields.number(m_height, &record::Tank::height_cm, 0, 1000);
+    m_tankFields.number(m_length, &record::Tank::length_cm, 0, 1000, m_lengthUnit);
+    m_tankFields.number(m_depth, &record::Tank::depth_cm, 0, 1000, m_lengthUnit);
+    m_tankFields.number(m_height, &record::Tank::height_cm, 0, 1000, m_lengthUnit);
     m_tankFields.number(m_glass, &record::Tank::glass_mm, 0, 60);
     m_tankFields.text(m_note, &record::Tank::note);
     m_layoutFields.text(m_layoutName, &record::Layout::name);
     m_layoutFields.choice(m_start, &record::Layout::start);
     m_layoutFields.choice(m_bed, &record::Layout::bed);
-    m_layoutFields.number(m_bedLitres, &record::Layout::bed_L, 0, 5000);
+    m_layoutFields.number(m_bedLitres, &record::Layout::bed_L, 0, 5000, m_volume);
     m_layoutFields.number(m_rock, &record::Layout::rock_kg, 0, 5000);
     m_layoutFields.flag(m_hardens, &record::Layout::rockHardens);
-    m_layoutFields.number(m_gap, &record::Layout::gap_cm, 0, 200);
-    m_layoutFields.optional(m_net, &record::Layout::measuredNet_L, 0.1, 20000);
+    m_layoutFields.number(m_gap, &record::Layout::gap_cm, 0, 200, m_lengthUnit);
+    m_layoutFields.optional(m_net, &record::Layout::measuredNet_L, m_volume.shown(0.1), m_volume.shown(20000),
+                            1.0 / m_volume.factor);
     m_layoutFields.choice(m_plants, &record::Layout::plants);
     m_layoutFields.choice(m_co2, &record::Layout::co2);
     m_layoutFields.number(m_co2Target, &record::Layout::co2Target_mg_per_L, 0, 100);
     m_layoutFields.number(m_co2Hours, &record::Layout::co2Hours, 0, 24);
     m_layoutFields.number(m_lightHours, &record::Layout::lightHours, 0, 24);
     m_layoutFields.number(m_par, &record::Layout::lightPar, 0, 2500);
-    m_layoutFields.number(m_flow, &record::Layout::filterFlow_L_per_h, 0, 20000);
-    m_layoutFields.number(m_temperature, &record::Layout::temperature_C, 0, 45);
+    m_layoutFields.number(m_flow, &record::Layout::filterFlow_L_per_h, 0, 20000, {{}, m_volume.factor});
+    m_layoutFields.number(m_temperature, &record::Layout::temperature_C, 0, 45, m_temperatureUnit);
     m_layoutFields.flag(m_cadence, &record::Layout::followsCadence);
     m_layoutFields.text(m_layoutNote, &record::Layout::note);
 }
@@ -310,15 +323,13 @@ void TankEditor::refreshOutcome()
     m_outline->setBox(tank.length_cm, tank.height_cm, layout.gap_cm,
                       tank.height_cm > 0 ? bed_cm / tank.height_cm : 0.15);
     const auto net = record::netVolume(tank, layout);
-    const QLocale locale;
     if (!net) {
-        m_litres->setText(tr("Litres of water are unknown without the glass or a measured volume."));
+        m_litres->setText(tr("How much water there is is unknown without the glass or a measured volume."));
     } else if (net->reckoned) {
-        m_litres->setText(
-            tr("%1 L glass, about %2 L of water")
-                .arg(locale.toString(record::glassVolume_L(tank), 'f', 0), locale.toString(net->litres, 'f', 0)));
+        m_litres->setText(tr("%1 glass, about %2 of water")
+                              .arg(wording::litresText(record::glassVolume_L(tank)), wording::litresText(net->litres)));
     } else {
-        m_litres->setText(tr("%1 L of water, as measured").arg(locale.toString(net->litres, 'f', 0)));
+        m_litres->setText(tr("%1 of water, as measured").arg(wording::litresText(net->litres)));
     }
 }
 

@@ -55,6 +55,10 @@ private:
     facade::Keeper& m_keeper;
     record::Tank m_tank;
     record::Layout m_layout;
+    // The window is made anew when units change.
+    record::Measure m_lengthUnit = record::lengthMeasure(record::shownUnits());
+    record::Measure m_volume = record::volumeMeasure(record::shownUnits());
+    record::Measure m_temperatureUnit = record::temperatureMeasure(record::shownUnits());
     FormBinder<record::Tank> m_tankFields;
     FormBinder<record::Layout> m_layoutFields;
     QLineEdit *m_name, *m_length, *m_depth, *m_height, *m_glass, *m_note;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/first_run/first_run_page.h"
 
+#include "core/wording/measures.h"
+#include "core/wording/numbers.h"
 #include "ui/models/number_text.h"
 #include "ui/pages/first_run/axis_preview.h"
 #include "ui/pages/first_run/sample_preview.h"
@@ -31,6 +33,11 @@ QFrame* makeCard()
     card->setProperty("card", true);
     card->setFrameShape(QFrame::StyledPanel);
     return card;
+}
+
+record::Measure lengthUnit()
+{
+    return record::lengthMeasure(record::shownUnits());
 }
 
 } // namespace
@@ -139,10 +146,11 @@ QWidget* FirstRunPage::makeFields()
     m_name->setAccessibleName(tr("Name"));
     column->addWidget(m_name);
     column->addSpacing(8);
-    label(tr("Glass, outside, cm: length × depth × height"), m_length);
+    label(tr("Glass, outside, %1: length × depth × height").arg(lengthUnit().label), m_length);
     auto* sizes = new QHBoxLayout;
-    for (const auto& [field, name] : {std::pair{m_length, tr("Length, cm")}, std::pair{m_depth, tr("Depth, cm")},
-                                      std::pair{m_height, tr("Height, cm")}}) {
+    for (const auto& [field, name] : {std::pair{m_length, tr("Length, %1").arg(lengthUnit().label)},
+                                      std::pair{m_depth, tr("Depth, %1").arg(lengthUnit().label)},
+                                      std::pair{m_height, tr("Height, %1").arg(lengthUnit().label)}}) {
         if (field != m_length) {
             sizes->addWidget(new Text(m_theme, TextStyle::Body, QStringLiteral("×")));
         }
@@ -226,9 +234,9 @@ FirstTank FirstRunPage::given() const
 {
     FirstTank tank;
     tank.name = m_name->text();
-    tank.length_cm = numberFrom(m_length->text()).value_or(0.0);
-    tank.depth_cm = numberFrom(m_depth->text()).value_or(0.0);
-    tank.height_cm = numberFrom(m_height->text()).value_or(0.0);
+    tank.length_cm = lengthUnit().canonical(numberFrom(m_length->text()).value_or(0.0));
+    tank.depth_cm = lengthUnit().canonical(numberFrom(m_depth->text()).value_or(0.0));
+    tank.height_cm = lengthUnit().canonical(numberFrom(m_height->text()).value_or(0.0));
     tank.flooded = m_flooded->moment();
     tank.start = m_start->currentIndex();
     return tank;
@@ -245,13 +253,13 @@ void FirstRunPage::refresh()
     const auto net = record::netVolume(tank, layout);
     const bool known = tank.length_cm > 0 && tank.depth_cm > 0 && tank.height_cm > 0 && net;
     if (known) {
-        m_litres->setText(
-            tr("%1 L glass, about %2 L of water")
-                .arg(QLocale().toString(record::glassVolume_L(tank), 'f', 0), QLocale().toString(net->litres, 'f', 0)));
-        m_less->setText(tr("less %1 cm of bed, %2 cm of air and %3 mm glass")
-                            .arg(numberText(bed, 2), numberText(layout.gap_cm), numberText(tank.glass_mm)));
+        m_litres->setText(tr("%1 glass, about %2 of water")
+                              .arg(wording::litresText(record::glassVolume_L(tank)), wording::litresText(net->litres)));
+        m_less->setText(
+            tr("less %1 of bed, %2 of air and %3 mm glass")
+                .arg(wording::lengthText(bed), wording::lengthText(layout.gap_cm), numberText(tank.glass_mm)));
     } else {
-        m_litres->setText(tr("Litres follow from the glass"));
+        m_litres->setText(tr("The volume follows from the glass"));
         m_less->setText(tr("Leave it empty if you have no rule at hand; volumes are then unknown."));
     }
     m_proposal->setText(layout.flooded.isValid() ? proposedWork(tank, layout, m_keeper.clock().now())

@@ -292,10 +292,9 @@ void GuidePage::refreshFound()
 {
     const int count = m_model->topicCount();
     const bool all = m_field->text().isEmpty();
-    m_found->setText(count == 0   ? tr("Nothing has all of these words. Try the beginning of one of them.")
-                     : all        ? tr("%1 topics").arg(count)
-                     : count == 1 ? tr("1 topic has all of these words")
-                                  : tr("%1 topics have all of these words").arg(count));
+    m_found->setText(count == 0 ? tr("Nothing has all of these words. Try the beginning of one of them.")
+                     : all      ? tr("%n topic(s)", nullptr, count)
+                                : tr("%n topic(s) with all of these words", nullptr, count));
 }
 
 void GuidePage::refreshFacts()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/stock/stock_cards.h"
 
+#include "core/record/shown.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 #include "ui/models/number_text.h"
@@ -150,12 +151,29 @@ void StockGatesCard::setStock(const facade::StockModel& model, const QDate& toda
     }
 }
 
+namespace {
+
+/// From the unit on show to the one the plan reckons in.
+std::optional<double> usualFrom(const QString& parameter, const std::optional<double>& shown)
+{
+    const record::Parameter& known = *record::findParameter(parameter);
+    return shown ? std::optional(record::inUsualUnits(known).shown().fromCanonical(known.shown().toCanonical(*shown)))
+                 : std::nullopt;
+}
+
+std::optional<double> degreesFrom(const std::optional<double>& shown)
+{
+    return usualFrom(u"gh"_s, shown);
+}
+
+} // namespace
+
 AcclimationCard::AcclimationCard(Theme& theme, QWidget* parent)
     : StockCard(theme, tr("From the bag into the tank"), parent)
     , m_ph(new QLineEdit)
     , m_gh(new QLineEdit)
     , m_hours(new QLineEdit(u"1"_s))
-    , m_litres(new QLineEdit(u"1"_s))
+    , m_litres(new QLineEdit(numberText(record::volumeMeasure(record::shownUnits()).shown(1.0), 2)))
     , m_fields(new QWidget)
     , m_steps(new QVBoxLayout)
 {
@@ -163,8 +181,11 @@ AcclimationCard::AcclimationCard(Theme& theme, QWidget* parent)
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(6);
     int column = 0;
-    for (const auto& [field, name] : {std::pair(m_ph, tr("Bag pH")), std::pair(m_gh, tr("Bag GH, dGH")),
-                                      std::pair(m_hours, tr("Hours on the way")), std::pair(m_litres, tr("Bag, L"))}) {
+    for (const auto& [field, name] :
+         {std::pair(m_ph, tr("Bag pH")),
+          std::pair(m_gh, tr("Bag GH, %1").arg(record::findParameter(u"gh"_s)->shown().label)),
+          std::pair(m_hours, tr("Hours on the way")),
+          std::pair(m_litres, tr("Bag, %1").arg(record::volumeMeasure(record::shownUnits()).label))}) {
         grid->addWidget((new Text(theme, TextStyle::Secondary, name))->wrapped(), 0, column, Qt::AlignBottom);
         grid->addWidget(field, 1, column++);
         field->setAccessibleName(name);
@@ -190,9 +211,9 @@ void AcclimationCard::setAnimal(const std::optional<facts::Species>& species, co
         if (column.parameter == u"ph"_s) {
             m_tank.ph = column.newest;
         } else if (column.parameter == u"gh"_s) {
-            m_tank.gh_deg = column.newest;
+            m_tank.gh_deg = degreesFrom(column.newest);
         } else if (column.parameter == u"temp"_s) {
-            m_tank.temperature_C = column.newest;
+            m_tank.temperature_C = usualFrom(u"temp"_s, column.newest);
         }
     }
     setTitle(species ? tr("From the bag into the tank: %1").arg(species->name) : tr("From the bag into the tank"));
@@ -210,9 +231,12 @@ void AcclimationCard::refresh()
     }
     facade::BagWater bag;
     bag.ph = numberFrom(m_ph->text());
-    bag.gh_deg = numberFrom(m_gh->text());
+    bag.gh_deg = degreesFrom(numberFrom(m_gh->text()));
     bag.travelHours = numberFrom(m_hours->text()).value_or(1.0);
-    bag.bag_L = std::max(0.1, numberFrom(m_litres->text()).value_or(1.0));
+    bag.bag_L = 1.0;
+    if (const auto typed = numberFrom(m_litres->text())) {
+        bag.bag_L = std::max(0.1, record::volumeMeasure(record::shownUnits()).canonical(*typed));
+    }
     m_plan = facade::acclimationPlan(*m_species, bag, m_tank);
     m_way->setText(acclimationTitle(m_plan));
     const bool missing = m_plan.phUnknown || m_plan.ghUnknown;

@@ -301,9 +301,8 @@ void StockPage::refreshNow()
     }
     m_title->setText(m_stock.name.isEmpty() ? tr("No tank selected") : m_stock.name);
     m_litres->setText(m_stock.net_L > 0.0
-                          ? tr("%1 L of water · %2 · %3 animals")
-                                .arg(wording::numberText(m_stock.net_L, 0), wording::ageText(m_stock.ageDays))
-                                .arg(m_stock.animalCount())
+                          ? tr("%1 of water · %2 · %n animals", nullptr, m_stock.animalCount())
+                                .arg(wording::litresText(m_stock.net_L), wording::ageText(m_stock.ageDays))
                           : QString());
     m_plantNote->setText(plantWater(m_stock));
     m_animals->setVisible(!m_stock.animals.empty());

@@ -14,9 +14,9 @@ namespace littoral::ui {
 
 namespace {
 
-QString tr(const char* text, const char* note = nullptr)
+QString tr(const char* text, const char* note = nullptr, int n = -1)
 {
-    return QCoreApplication::translate("LaneAccess", text, note);
+    return QCoreApplication::translate("LaneAccess", text, note, n);
 }
 
 QString rowName(LaneRow row)
@@ -359,12 +359,10 @@ QString itemSentence(const facade::LaneModel& lane, const LaneItem& item)
         return tr("%1, %2", "tank; an entry, reading, alert or gate").arg(lane.name, item.sentence);
     }
     const facade::LaneChip& chip = lane.chips[item.index];
-    const QString day = QLocale().toString(chip.item.due, QStringLiteral("d MMMM"));
+    const QString day = QLocale().toString(chip.item.due, tr("d MMMM", "form of a date"));
     if (chip.overdue) {
-        return chip.daysOver == 1
-                   ? tr("%1, %2, overdue 1 day, due %3", "tank, work, day").arg(lane.name, chip.title, day)
-                   : tr("%1, %2, overdue %3 days, due %4", "tank, work, number, day")
-                         .arg(lane.name, chip.title, QString::number(chip.daysOver), day);
+        const int days = static_cast<int>(chip.daysOver);
+        return tr("%1, %2, overdue %n day(s), due %3", "tank, work, day", days).arg(lane.name, chip.title, day);
     }
     return chip.today ? tr("%1, %2, due today", "tank, work").arg(lane.name, chip.title)
                       : tr("%1, %2, due %3", "tank, work, day").arg(lane.name, chip.title, day);

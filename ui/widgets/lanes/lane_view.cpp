@@ -305,7 +305,7 @@ void LaneView::paintMove(QPainter& painter) const
     const double top = laneTop(m_move->lane);
     const facade::LaneModel& model = *m_lanes[m_move->lane];
     const facade::LaneChip& chip = model.chips[m_move->item.index];
-    const QString day = QLocale().toString(m_move->day, QStringLiteral("ddd d MMM"));
+    const QString day = QLocale().toString(m_move->day, tr("ddd d MMM", "form of a date"));
     const QString text = tr("%1 to %2", "work being moved to another day").arg(chip.title, day);
     const double width = chipWidth(m_metrics, text);
     const double x = laid.axis.x(startOfDay(m_move->day, m_axis.zone()), model.flooded);
