@@ -5,7 +5,9 @@
 #include "core/exchange/codes.h"
 #include "core/exchange/field_reader.h"
 #include "core/exchange/instant.h"
+#include "core/wording/dose_sentences.h"
 #include "core/wording/entry_words.h"
+#include "core/wording/source_words.h"
 
 #include <QCoreApplication>
 #include <QJsonArray>
@@ -73,14 +75,22 @@ QString layoutText(const record::Tank& tank, const record::LayoutRecord& record,
                 .arg(exchange::code(layout.start), exchange::code(layout.bed), exchange::code(layout.plants),
                      exchange::code(layout.co2)) +
             u'\n';
-    if (const auto net = record::netVolume(tank, layout)) {
+    const auto net = record::netVolume(tank, layout);
+    if (net) {
         const QString litres = QString::number(net->litres, 'f', 1);
         text += (net->reckoned ? words("Water: %1 L, reckoned from the dimensions.").arg(litres)
                                : words("Water: %1 L, measured.").arg(litres)) +
                 u'\n';
     }
     if (const record::SourceWater* source = row.source(layout.source)) {
-        text += words("Source water: %1.").arg(source->name) + u'\n';
+        text +=
+            words("Source water: %1. %2").arg(source->name, wording::sourceProfileText(row.sources, *source)) + u'\n';
+    }
+    for (const record::DoseRegimen& regimen : record.regimens) {
+        text +=
+            words("Dosed: %1.")
+                .arg(wording::regimenLine(regimen, net ? std::optional(net->litres) : std::nullopt, now.localDate())) +
+            u'\n';
     }
     return text;
 }
