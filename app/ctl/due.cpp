@@ -89,6 +89,10 @@ QByteArray dueJson(const std::vector<TankWork>& all, const QDate& today)
             if (item.fraction) {
                 object.insert(u"fraction"_s, QString::number(*item.fraction, 'g', 3).toDouble());
             }
+            if (item.amount) {
+                object.insert(u"amount"_s, QString::number(*item.amount, 'g', 3).toDouble());
+                object.insert(u"unit"_s, item.unit);
+            }
             if (item.litres) {
                 object.insert(u"litres"_s, QString::number(*item.litres, 'f', 1).toDouble());
             }

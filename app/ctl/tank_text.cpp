@@ -6,7 +6,9 @@
 #include "core/exchange/field_reader.h"
 #include "core/exchange/instant.h"
 #include "core/record/shown.h"
+#include "core/wording/dose_sentences.h"
 #include "core/wording/entry_words.h"
+#include "core/wording/source_words.h"
 
 #include <QCoreApplication>
 #include <QJsonArray>
@@ -74,7 +76,8 @@ QString layoutText(const record::Tank& tank, const record::LayoutRecord& record,
                 .arg(exchange::code(layout.start), exchange::code(layout.bed), exchange::code(layout.plants),
                      exchange::code(layout.co2)) +
             u'\n';
-    if (const auto net = record::netVolume(tank, layout)) {
+    const auto net = record::netVolume(tank, layout);
+    if (net) {
         const record::Measure volume = record::volumeMeasure(record::shownUnits());
         const QString water = QString::number(volume.shown(net->litres), 'f', 1);
         text += (net->reckoned ? words("Water: %1 %2, reckoned from the dimensions.").arg(water, volume.label)
@@ -82,7 +85,14 @@ QString layoutText(const record::Tank& tank, const record::LayoutRecord& record,
                 u'\n';
     }
     if (const record::SourceWater* source = row.source(layout.source)) {
-        text += words("Source water: %1.").arg(source->name) + u'\n';
+        text +=
+            words("Source water: %1. %2").arg(source->name, wording::sourceProfileText(row.sources, *source)) + u'\n';
+    }
+    for (const record::DoseRegimen& regimen : record.regimens) {
+        text +=
+            words("Dosed: %1.")
+                .arg(wording::regimenLine(regimen, net ? std::optional(net->litres) : std::nullopt, now.localDate())) +
+            u'\n';
     }
     return text;
 }

@@ -11,6 +11,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QLocale>
 
 namespace littoral::ctl {
 
@@ -48,6 +49,15 @@ QString tanksOf(const facade::WaterDay& day)
     return tanks.join(u", "_s);
 }
 
+QJsonArray watersJson(const std::vector<care::WaterPart>& waters)
+{
+    QJsonArray list;
+    for (const care::WaterPart& water : waters) {
+        list.append(QJsonObject{{u"water"_s, water.name}, {u"litres"_s, tenths(water.litres)}});
+    }
+    return list;
+}
+
 QJsonObject jsonOf(const facade::PlannedWater& change)
 {
     QJsonObject object{{u"tank"_s, change.tankName},
@@ -58,6 +68,9 @@ QJsonObject jsonOf(const facade::PlannedWater& change)
                        {u"to_treat_L"_s, tenths(change.toTreat_L)}};
     if (!change.source.isEmpty()) {
         object.insert(u"source"_s, change.source);
+    }
+    if (!change.parts.empty()) {
+        object.insert(u"waters"_s, watersJson(change.parts));
     }
     if (change.fraction) {
         object.insert(u"fraction"_s, QString::number(*change.fraction, 'g', 3).toDouble());
@@ -94,6 +107,7 @@ QByteArray planJson(const facade::RowPlan& plan)
                     {u"litres"_s, tenths(plan.litres)},
                     {u"demineralised_L"_s, tenths(plan.demineralised_L)},
                     {u"to_treat_L"_s, tenths(plan.toTreat_L)},
+                    {u"waters"_s, watersJson(plan.waters)},
                     {u"collisions"_s, plan.collisions},
                     {u"volume_unknown"_s, QJsonArray::fromStringList(plan.volumeUnknown)},
                     {u"blend_unknown"_s, QJsonArray::fromStringList(plan.blendUnknown)}};
@@ -152,12 +166,21 @@ QString planText(const facade::RowPlan& plan)
                               words("To treat, %1").arg(volume.label), words("Demineralised, %1").arg(volume.label),
                               words("Conditioner, mL"), words("Tanks"), words("Note")},
                              rows);
+    QStringList waters;
+    for (const care::WaterPart& water : plan.waters) {
+        waters << words("%1 L of %2").arg(plain(water.litres), water.name);
+    }
+    if (!waters.isEmpty()) {
+        text += words("Waters in all: %1.").arg(QLocale().createSeparatedList(waters)) + u'\n';
+    }
     for (const QString& tank : plan.volumeUnknown) {
         text += words("%1 has no measures: its litres are missing from the sums.").arg(tank) + u'\n';
     }
     for (const QString& blend : plan.blendUnknown) {
-        text +=
-            words("The parts of \"%1\" cannot be told: give its KH and that of the one tap water.").arg(blend) + u'\n';
+        text += words("The parts of \"%1\" are not stated: all of it is counted as water to treat. Name its two waters "
+                      "and their share.")
+                    .arg(blend) +
+                u'\n';
     }
     return text;
 }

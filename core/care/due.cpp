@@ -2,6 +2,7 @@
 #include "core/care/due.h"
 
 #include "core/care/rounds.h"
+#include "core/record/source_profile.h"
 
 #include <algorithm>
 #include <tuple>
@@ -80,6 +81,23 @@ void dropDoubledTests(std::vector<DueItem>& items)
     items = std::move(kept);
 }
 
+/// The water a planned entry names, else the layout's own, and what it is made of.
+void nameWater(DueItem& item, const Desk& desk)
+{
+    const record::LayoutRecord& layout = *desk.at.layout;
+    const auto entry = std::ranges::find(layout.entries, item.plannedEntry, &record::Entry::id);
+    const bool named = item.plannedEntry && entry != layout.entries.end() && entry->source;
+    const record::SourceWater* source = desk.at.row->source(named ? entry->source : layout.layout.source);
+    if (source == nullptr) {
+        return;
+    }
+    item.sourceName = source->name;
+    const auto parts = record::sourceParts(desk.at.row->sources, *source);
+    for (const record::SourcePart& part : parts ? *parts : std::vector<record::SourcePart>{}) {
+        item.parts.push_back({part.water->name, part.water->kind, part.share * item.litres.value_or(0.0)});
+    }
+}
+
 void soonestFirst(std::vector<DueItem>& items)
 {
     std::ranges::stable_sort(items, [](const DueItem& a, const DueItem& b) {
@@ -110,6 +128,12 @@ std::vector<DueItem> dueWork(const record::Row& row, record::LayoutId id, const 
         std::ranges::move(work.kind == WorkKind::WaterChange ? waterRounds(work, desk) : roundsOf(work, desk),
                           std::back_inserter(items));
     }
+    for (DueItem& item : items) {
+        if (item.kind == WorkKind::WaterChange) {
+            nameWater(item, desk);
+        }
+    }
+    std::ranges::move(doseRounds(desk), std::back_inserter(items));
     addOwnTasks(items, desk);
     addPlanned(items, desk);
     dropDoubledTests(items);

@@ -25,6 +25,24 @@ enum class Basis {
     Proposal, ///< evidence for changing the cadence
 };
 
+/// What of the full dose is given in the first weeks on ammonia-rich soil.
+enum class LeanDose {
+    Full,
+    Quarter,      ///< potassium and trace in weeks 1 and 2, everything in week 3
+    Half,         ///< week 4
+    NitrateSpent, ///< full before its time: nitrate was read below 5 mg/L
+};
+
+/// How a dose of a regimen comes to be due.
+struct DoseReason
+{
+    double full = 0.0; ///< amount of the whole dose, in the item's unit
+    LeanDose lean = LeanDose::Full;
+    QDate leanUntil;  ///< last day of the reduced dose
+    int weekdays = 0; ///< bit 0 is Monday; 0: counted in days
+    int missed = 0;   ///< rounds that passed without a dose since the last one; none of them is made up for
+};
+
 /// Why a round is due when it is: data; core/wording makes the sentence.
 struct Reason
 {
@@ -46,6 +64,15 @@ struct Reason
     QStringList animalsAtRisk;               ///< of a water change or test past its day
     std::vector<ReadingEvidence> met, unmet; ///< readings for and against a proposal to loosen
     std::optional<Loosening> loosening;      ///< of a proposal
+    std::optional<DoseReason> dose;
+};
+
+/// Litres of one water that goes in at a change.
+struct WaterPart
+{
+    QString name;
+    record::SourceKind kind = record::SourceKind::Tap;
+    double litres = 0.0;
 };
 
 /// One round of work that is open: overdue, due or still to come.
@@ -55,7 +82,7 @@ struct DueItem
     record::LayoutId layout;
     record::TaskId task;          ///< set when the keeper has already touched this round
     record::EntryId plannedEntry; ///< set when it is an entry planned for that day
-    QString templateKey;          ///< empty: a task of the keeper's own
+    QString templateKey;          ///< empty: a task of the keeper's own; "dose:NAME" for a regimen's
     QString title;                ///< source text of the template, translated in the context "Templates"
     WorkKind kind = WorkKind::Own;
     QString subject;                                 ///< upkeep subject, or the title of a task of the keeper's own
@@ -63,6 +90,10 @@ struct DueItem
     std::optional<double> fraction;                  ///< of a water change
     std::optional<double> fractionLow, fractionHigh; ///< the range the practice gives
     std::optional<double> litres;
+    QString sourceName;           ///< of a water change: the water that goes in; empty when none is named
+    std::vector<WaterPart> parts; ///< what it is poured together from; empty when no source or its parts are not known
+    std::optional<double> amount; ///< of a dose, in `unit`
+    QString unit;
     QDate due;        ///< after moving or snoozing
     QDate cadenceDue; ///< by the cadence: identifies the round
     bool snoozed = false;

@@ -29,6 +29,8 @@ void setDays(DueItem& item, const QDate& cadenceDue, const record::Task* row, co
 [[nodiscard]] std::vector<DueItem> roundsOf(const WorkTemplate& work, const Desk& desk);
 /// Rounds of a template that is asked once for the row.
 [[nodiscard]] std::vector<DueItem> rowRoundsOf(const WorkTemplate& work, const Desk& desk);
+/// Doses of the layout's regimens: of each the newest round not after today, then those to come.
+[[nodiscard]] std::vector<DueItem> doseRounds(const Desk& desk);
 /// Water changes, with what tightened or set them by hand, and the retest that follows an emergency change.
 [[nodiscard]] std::vector<DueItem> waterRounds(const WorkTemplate& work, const Desk& desk);
 

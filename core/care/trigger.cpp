@@ -5,6 +5,7 @@
 #include "core/care/limits.h"
 #include "core/care/observations.h"
 #include "core/care/water_state.h"
+#include "core/record/source_profile.h"
 #include "core/water/dilution.h"
 #include "core/water/hardness.h"
 
@@ -159,8 +160,8 @@ private:
         }
         const record::Target* target = m_at.row->target(m_layout.layout.tank, u"no3"_s);
         const double aim = target != nullptr && target->high ? *target->high : limits::kNitrateAim;
-        const record::SourceWater* source = m_at.row->source(m_layout.layout.source);
-        const double incoming = source != nullptr ? source->nitrate_mgN_per_L.value_or(0.0) : 0.0;
+        const double incoming =
+            record::sourceProfile(*m_at.row, m_layout.layout.source).nitrate_mgN_per_L.value.value_or(0.0);
         const double wanted = water::singleChangeToTarget(no3->value, aim, incoming).value_or(0.5);
         // One change only, and none so large that it shocks: rounded up to a tenth between 30 and 60 %.
         const double fraction = std::clamp(std::ceil(wanted * 10.0 - 1e-9) / 10.0, 0.3, 0.6);

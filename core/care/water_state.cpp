@@ -3,6 +3,7 @@
 
 #include "core/care/events.h"
 #include "core/care/limits.h"
+#include "core/record/source_profile.h"
 #include "core/water/ammonia.h"
 
 #include <cmath>
@@ -53,10 +54,8 @@ bool isPoorInChloride(const record::Row& row, const record::LayoutRecord& layout
     if (source == nullptr) {
         return false;
     }
-    if (source->chloride_mg_per_L) {
-        return *source->chloride_mg_per_L < limits::kPoorChloride_mg_per_L;
-    }
-    return source->kind == record::SourceKind::ReverseOsmosis || source->kind == record::SourceKind::Rain;
+    const record::SourceFigure chloride = record::sourceProfile(row.sources, *source).chloride_mg_per_L;
+    return chloride.value ? *chloride.value < limits::kPoorChloride_mg_per_L : source->kind == record::SourceKind::Rain;
 }
 
 bool isSoonAfterChange(const record::LayoutRecord& layout, const Reading& reading, double hours)

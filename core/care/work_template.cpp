@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/care/work_template.h"
+#include "core/record/source_profile.h"
 
 #include <QFile>
 #include <algorithm>
@@ -106,7 +107,7 @@ Circumstances circumstances(const record::Row& row, const record::LayoutRecord& 
         }
     }
     const record::SourceWater* source = row.source(layout.layout.source);
-    at.pureWater = source != nullptr && source->kind != record::SourceKind::Tap;
+    at.pureWater = source != nullptr && !record::isAllFromTap(row.sources, *source);
     return at;
 }
 

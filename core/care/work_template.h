@@ -17,7 +17,7 @@
 /// and replaces the built-in one of the same key.
 namespace littoral::care {
 
-enum class WorkKind { WaterChange, Test, Upkeep, Look, Decide, Own };
+enum class WorkKind { WaterChange, Test, Upkeep, Look, Decide, Own, Dose };
 
 /// What must hold of a layout for a template, a variant or a round to count. What is not given always holds.
 struct Condition

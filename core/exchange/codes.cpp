@@ -58,6 +58,12 @@ template <> const QStringList& table<record::TaskState>()
     return words;
 }
 
+template <> const QStringList& table<record::DoseForm>()
+{
+    static const QStringList words{u"salt"_s, u"stock"_s, u"fertiliser"_s};
+    return words;
+}
+
 template <typename T> QString wordOf(T value)
 {
     return table<T>().value(static_cast<qsizetype>(value));
@@ -105,6 +111,38 @@ QString code(record::TaskState value)
     return wordOf(value);
 }
 
+QString code(record::DoseForm value)
+{
+    return wordOf(value);
+}
+
+namespace {
+
+const QStringList& weekdayWords()
+{
+    static const QStringList words{u"mon"_s, u"tue"_s, u"wed"_s, u"thu"_s, u"fri"_s, u"sat"_s, u"sun"_s};
+    return words;
+}
+
+} // namespace
+
+QStringList weekdayCodes(int days)
+{
+    QStringList set;
+    for (int i = 0; i < static_cast<int>(weekdayWords().size()); ++i) {
+        if ((days & (1 << i)) != 0) {
+            set << weekdayWords()[i];
+        }
+    }
+    return set;
+}
+
+std::optional<int> weekdayFromCode(const QString& word)
+{
+    const auto place = weekdayWords().indexOf(word.toLower());
+    return place < 0 ? std::nullopt : std::optional(1 << static_cast<int>(place));
+}
+
 template <typename T> std::optional<T> fromCode(const QString& word)
 {
     const qsizetype index = table<T>().indexOf(word.trimmed().toLower());
@@ -124,6 +162,7 @@ template std::optional<record::YesNoUnknown> fromCode(const QString&);
 template std::optional<record::SourceKind> fromCode(const QString&);
 template std::optional<record::KitKind> fromCode(const QString&);
 template std::optional<record::TaskState> fromCode(const QString&);
+template std::optional<record::DoseForm> fromCode(const QString&);
 template QStringList codes<record::StartMethod>();
 template QStringList codes<record::Bed>();
 template QStringList codes<record::PlantDensity>();
@@ -132,5 +171,6 @@ template QStringList codes<record::YesNoUnknown>();
 template QStringList codes<record::SourceKind>();
 template QStringList codes<record::KitKind>();
 template QStringList codes<record::TaskState>();
+template QStringList codes<record::DoseForm>();
 
 } // namespace littoral::exchange

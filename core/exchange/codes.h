@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/record/reading.h"
+#include "core/record/regimen.h"
 #include "core/record/tank.h"
 #include "core/record/task.h"
 
@@ -21,6 +22,11 @@ namespace littoral::exchange {
 [[nodiscard]] QString code(record::SourceKind value);
 [[nodiscard]] QString code(record::KitKind value);
 [[nodiscard]] QString code(record::TaskState value);
+[[nodiscard]] QString code(record::DoseForm value);
+
+/// "mon" ... "sun" of the days whose bit is set, Monday bit 0; the other way round nothing for another word.
+[[nodiscard]] QStringList weekdayCodes(int days);
+[[nodiscard]] std::optional<int> weekdayFromCode(const QString& word);
 
 /// Nothing when there is no such word.
 template <typename T> [[nodiscard]] std::optional<T> fromCode(const QString& word);

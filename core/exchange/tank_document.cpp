@@ -76,7 +76,7 @@ public:
         record::LayoutRecord copy = original;
         copy.layout.id.value = -static_cast<qint64>(m_document.layouts.size()) - 1;
         copy.layout.tank = m_document.tank.id;
-        copy.layout.source = m_sources.take(m_row.source(copy.layout.source));
+        copy.layout.source = takeSource(copy.layout.source);
         settleRecords(copy);
         // Kits the forecast would take the next readings to come from, though none came from them yet.
         for (const record::Parameter& parameter : record::parameters()) {
@@ -103,13 +103,32 @@ private:
         for (record::Entry& entry : copy.entries) {
             entryIds.insert(entry.id.value, --m_lastEntry);
             settle(entry, copy, m_lastEntry);
-            entry.source = m_sources.take(m_row.source(entry.source));
+            entry.source = takeSource(entry.source);
         }
         qint64 lastTask = 0;
         for (record::Task& task : copy.tasks) {
             settle(task, copy, --lastTask);
             task.closedBy.value = entryIds.value(task.closedBy.value, 0);
         }
+        qint64 lastRegimen = 0;
+        for (record::DoseRegimen& regimen : copy.regimens) {
+            settle(regimen, copy, --lastRegimen);
+        }
+    }
+
+    /// With the parts of a blend, which have to be in the file as well.
+    record::SourceWaterId takeSource(record::SourceWaterId id)
+    {
+        const record::SourceWater* original = m_row.source(id);
+        const std::size_t before = m_document.sources.size();
+        const record::SourceWaterId taken = m_sources.take(original);
+        if (m_document.sources.size() > before) {
+            const record::SourceWaterId first = takeSource(original->firstPart);
+            const record::SourceWaterId second = takeSource(original->secondPart);
+            m_document.sources[before].firstPart = first;
+            m_document.sources[before].secondPart = second;
+        }
+        return taken;
     }
 
     const record::Row& m_row;
@@ -125,7 +144,8 @@ private:
 bool TankDocument::operator==(const TankDocument& other) const
 {
     const auto same = [](const record::LayoutRecord& a, const record::LayoutRecord& b) {
-        return a.layout == b.layout && a.readings == b.readings && a.entries == b.entries && a.tasks == b.tasks;
+        return a.layout == b.layout && a.readings == b.readings && a.entries == b.entries && a.tasks == b.tasks &&
+               a.regimens == b.regimens;
     };
     return tank == other.tank && std::ranges::equal(layouts, other.layouts, same) && sources == other.sources &&
            kits == other.kits && targets == other.targets && otherTanks == other.otherTanks;

@@ -77,6 +77,7 @@ TankDocument TankJsonReader::read(ObjectReader& top)
     } else {
         readLayout(top);
     }
+    settleParts(top);
     top.refuseOthers();
     std::ranges::stable_sort(m_document.layouts, {},
                              [](const record::LayoutRecord& r) { return r.layout.flooded.utcMs(); });
@@ -127,9 +128,10 @@ record::SourceWaterId TankJsonReader::addSource(ObjectReader& object)
     source.ph = object.number(u"ph"_s, 2.0, 13.0);
     source.chloride_mg_per_L = object.number(u"chloride_mg_per_l"_s, 0.0, 5000.0);
     source.note = object.text(u"note"_s);
-    object.refuseOthers();
     m_names.add(source);
     m_document.sources.push_back(source);
+    takeParts(object, m_document.sources.size() - 1);
+    object.refuseOthers();
     return source.id;
 }
 
@@ -267,6 +269,9 @@ void TankJsonReader::readLayout(ObjectReader& object)
     for (ObjectReader& item : object.objects(u"tasks"_s)) {
         takeTask(item, record);
     }
+    for (ObjectReader& item : object.objects(u"regimens"_s)) {
+        takeRegimen(item, record);
+    }
     m_document.layouts.push_back(std::move(record));
 }
 
@@ -304,6 +309,11 @@ void TankJsonReader::readSetup(ObjectReader& object, record::Layout& layout)
     if (!temperature) {
         m_document.remarks
             << words("The temperature is not given: %1 °C is taken.").arg(numberText(layout.temperature_C));
+    }
+    if (auto uptake = object.object(u"uptake_mg_no3_per_l_wk"_s)) {
+        layout.uptakeLow_mg_per_L_wk = uptake->number(u"low"_s, 0.0, 1000.0);
+        layout.uptakeHigh_mg_per_L_wk = uptake->number(u"high"_s, 0.0, 1000.0);
+        uptake->refuseOthers();
     }
     layout.followsCadence = object.flag(u"follow_cadence"_s).value_or(false);
 }

@@ -18,6 +18,9 @@ private:
     void readTank(ObjectReader& top);
     record::SourceWaterId addSource(ObjectReader& object);
     [[nodiscard]] std::optional<double> readNitrate(ObjectReader& object);
+    void takeParts(ObjectReader& object, std::size_t source);
+    /// Once all waters are known: a blend may stand before its parts.
+    void settleParts(ObjectReader& top);
     void readKit(ObjectReader& object);
     [[nodiscard]] std::vector<double> readSteps(ObjectReader& object);
     [[nodiscard]] QDate readDay(ObjectReader& object, const QString& key);
@@ -32,10 +35,20 @@ private:
     void takeReading(ObjectReader& item, record::LayoutRecord& layout);
     void takeEntry(ObjectReader& item, record::LayoutRecord& layout, std::optional<double> net_L);
     void takeTask(ObjectReader& item, record::LayoutRecord& layout);
+    void takeRegimen(ObjectReader& item, record::LayoutRecord& layout);
+    void takeRegimenDays(ObjectReader& item, record::DoseRegimen& regimen);
+
+    struct Part
+    {
+        std::size_t source = 0; ///< place of the blend in the document
+        bool first = true;
+        QString name;
+    };
 
     NameBook m_names;
     record::Moment m_now;
     TankDocument m_document;
+    std::vector<Part> m_parts;
     qint64 m_lastReading = 0;
     qint64 m_lastEntry = 0;
     bool m_exported = false; ///< written by an export: what the store holds comes back, also without litres

@@ -43,7 +43,7 @@ void putPositive(QJsonObject& object, const QString& key, double number)
     }
 }
 
-QJsonObject sourceObject(const record::SourceWater& source)
+QJsonObject sourceObject(const record::SourceWater& source, const NameBook& names)
 {
     QJsonObject object{
         {u"name"_s, source.name}, {u"kind"_s, code(source.kind)}, {u"chloramine"_s, code(source.chloramine)}};
@@ -55,7 +55,49 @@ QJsonObject sourceObject(const record::SourceWater& source)
     put(object, u"hardness_mmol_per_l"_s, source.hardness_mmol_per_L);
     put(object, u"ph"_s, source.ph);
     put(object, u"chloride_mg_per_l"_s, source.chloride_mg_per_L);
+    QJsonArray parts;
+    for (const auto& [part, share] :
+         {std::pair{source.firstPart, source.firstShare},
+          std::pair{source.secondPart, source.firstShare ? std::optional(1.0 - *source.firstShare) : std::nullopt}}) {
+        if (part) {
+            QJsonObject one{{u"source"_s, names.nameOf(part)}};
+            put(one, u"share"_s, share);
+            parts.append(one);
+        }
+    }
+    if (!parts.isEmpty()) {
+        object.insert(u"parts"_s, parts);
+    }
     put(object, u"note"_s, source.note);
+    return object;
+}
+
+QJsonObject regimenObject(const record::DoseRegimen& regimen)
+{
+    QJsonObject object{{u"name"_s, regimen.name},
+                       {u"form"_s, code(regimen.form)},
+                       {u"amount"_s, regimen.amount},
+                       {u"lean_start"_s, regimen.leanStart}};
+    put(object, u"salt"_s, regimen.salt);
+    putPositive(object, u"stock_g"_s, regimen.stock_g);
+    putPositive(object, u"stock_ml"_s, regimen.stock_mL);
+    QJsonObject contents;
+    putPositive(contents, u"no3"_s, regimen.nitrate_mg_per_mL);
+    putPositive(contents, u"po4"_s, regimen.phosphate_mg_per_mL);
+    putPositive(contents, u"k"_s, regimen.potassium_mg_per_mL);
+    putPositive(contents, u"mg"_s, regimen.magnesium_mg_per_mL);
+    putPositive(contents, u"fe"_s, regimen.iron_mg_per_mL);
+    if (!contents.isEmpty()) {
+        object.insert(u"contents_mg_per_ml"_s, contents);
+    }
+    if (regimen.everyDays > 0) {
+        object.insert(u"every_days"_s, regimen.everyDays);
+    } else {
+        object.insert(u"weekdays"_s, QJsonArray::fromStringList(weekdayCodes(regimen.weekdays)));
+    }
+    put(object, u"from"_s, regimen.from);
+    put(object, u"until"_s, regimen.until);
+    put(object, u"note"_s, regimen.note);
     return object;
 }
 
@@ -144,6 +186,12 @@ void putSetup(QJsonObject& object, const record::Layout& layout)
     object.insert(u"light"_s, light);
     putPositive(object, u"filter_flow_l_per_h"_s, layout.filterFlow_L_per_h);
     object.insert(u"temperature_c"_s, layout.temperature_C);
+    if (layout.uptakeLow_mg_per_L_wk || layout.uptakeHigh_mg_per_L_wk) {
+        QJsonObject uptake;
+        put(uptake, u"low"_s, layout.uptakeLow_mg_per_L_wk);
+        put(uptake, u"high"_s, layout.uptakeHigh_mg_per_L_wk);
+        object.insert(u"uptake_mg_no3_per_l_wk"_s, uptake);
+    }
     object.insert(u"follow_cadence"_s, layout.followsCadence);
     put(object, u"layout_note"_s, layout.note);
 }
@@ -176,6 +224,13 @@ void putLayout(QJsonObject& object, const record::LayoutRecord& record, const Na
     object.insert(u"entries"_s, entries);
     if (!tasks.isEmpty()) {
         object.insert(u"tasks"_s, tasks);
+    }
+    QJsonArray regimens;
+    for (const record::DoseRegimen& regimen : record.regimens) {
+        regimens.append(regimenObject(regimen));
+    }
+    if (!regimens.isEmpty()) {
+        object.insert(u"regimens"_s, regimens);
     }
 }
 
@@ -212,7 +267,8 @@ QByteArray tankJson(const TankDocument& document, const NameBook& row)
     putPositive(top, u"height_cm"_s, tank.height_cm);
     top.insert(u"glass_mm"_s, tank.glass_mm);
     put(top, u"note"_s, tank.note);
-    putList(top, u"sources"_s, document.sources, sourceObject);
+    putList(top, u"sources"_s, document.sources,
+            [&](const record::SourceWater& source) { return sourceObject(source, names); });
     putList(top, u"kits"_s, document.kits, kitObject);
     putList(top, u"targets"_s, document.targets, targetObject);
     if (document.layouts.size() == 1) {

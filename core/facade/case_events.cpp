@@ -40,16 +40,14 @@ QString words(const char* text)
 
 } // namespace
 
-forecast::SourceWater caseWater(const record::SourceWater* source, const record::LayoutRecord& known)
+forecast::SourceWater caseWater(const record::SourceProfile& source, const record::LayoutRecord& known)
 {
     forecast::SourceWater made;
     const std::vector<const record::Reading*> kh = known.readingsOf(u"kh"_s);
-    made.alkalinity_meq_per_L = kh.empty() ? kUsualAlkalinity_meq_per_L : kh.front()->value;
-    if (source != nullptr) {
-        made.nitrate_mgN_per_L = source->nitrate_mgN_per_L;
-        made.chloramine = static_cast<forecast::Chloramine>(static_cast<int>(source->chloramine));
-        made.alkalinity_meq_per_L = source->alkalinity_meq_per_L.value_or(made.alkalinity_meq_per_L);
-    }
+    const double usual = kh.empty() ? kUsualAlkalinity_meq_per_L : kh.front()->value;
+    made.nitrate_mgN_per_L = source.nitrate_mgN_per_L.value;
+    made.chloramine = static_cast<forecast::Chloramine>(static_cast<int>(source.chloramine));
+    made.alkalinity_meq_per_L = source.alkalinity_meq_per_L.value.value_or(usual);
     return made;
 }
 
@@ -81,7 +79,7 @@ int CaseEvents::sourceIndex(record::SourceWaterId id)
     }
     m_waters.push_back(id);
     out.sources.push_back(id);
-    out.request.tank.setup.sources.push_back(caseWater(source, *then.layout(full.layout.id)));
+    out.request.tank.setup.sources.push_back(caseWater(record::sourceProfile(row, id), *then.layout(full.layout.id)));
     return static_cast<int>(m_waters.size());
 }
 

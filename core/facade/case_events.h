@@ -2,12 +2,13 @@
 #pragma once
 
 #include "core/facade/forecast_case.h"
+#include "core/record/source_profile.h"
 
 namespace littoral::facade {
 
 /// A source water for the forecaster; what was not measured stays open. Alkalinity falls back on the tank's first KH
 /// reading, then on a middling tap water.
-[[nodiscard]] forecast::SourceWater caseWater(const record::SourceWater* source, const record::LayoutRecord& known);
+[[nodiscard]] forecast::SourceWater caseWater(const record::SourceProfile& source, const record::LayoutRecord& known);
 
 /// Turns the record's entries, and the plan, into the forecaster's events.
 class CaseEvents

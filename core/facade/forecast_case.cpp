@@ -116,14 +116,14 @@ struct Builder
 
     void sources()
     {
-        const record::SourceWater* own = row.source(known.layout.source);
+        const record::SourceProfile own = record::sourceProfile(row, known.layout.source);
         tank().setup.sources = {caseWater(own, known)};
         out.sources = {known.layout.source};
-        if (own == nullptr || !own->nitrate_mgN_per_L) {
+        if (!own.nitrate_mgN_per_L.value) {
             out.remarks << words(
                 "Nitrate of the source water is not stated; a wide range was taken. A reading of it would help.");
         }
-        if ((own == nullptr || !own->alkalinity_meq_per_L) && known.readingsOf(u"kh"_s).empty()) {
+        if (!own.alkalinity_meq_per_L.value && known.readingsOf(u"kh"_s).empty()) {
             out.remarks << words("Alkalinity (KH) is not known; %1 was taken.")
                                .arg(wording::valueWithUnit(u"kh"_s, water::GermanDegrees{4.0}.alkalinity().value));
         }

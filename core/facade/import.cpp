@@ -150,8 +150,7 @@ private:
         record::Tank tank = document.tank;
         tank.id = m_edit.put(tank);
         m_row.tanks.push_back(tank);
-        const QHash<qint64, qint64> sources =
-            putShared(document.sources, m_row.sources, tank.name, [](const auto&) { return QString(); });
+        const QHash<qint64, qint64> sources = putSources(document.sources, tank.name);
         const QHash<qint64, qint64> kits =
             putShared(document.kits, m_row.kits, tank.name, [](const auto& kit) { return kit.parameter; });
         for (record::LayoutRecord& layout : document.layouts) {
@@ -164,6 +163,30 @@ private:
         }
         ++m_summary.tanks;
         m_summary.lastTank = tank.id;
+    }
+
+    /// Parts before the blends made of them, so that a blend can be told from one that is there already.
+    QHash<qint64, qint64> putSources(std::vector<record::SourceWater>& incoming, const QString& tankName)
+    {
+        QHash<qint64, qint64> ids;
+        std::vector<record::SourceWater> waiting = std::move(incoming);
+        const auto isSettled = [&](record::SourceWaterId part) { return part.value >= 0 || ids.contains(part.value); };
+        while (!waiting.empty()) {
+            auto ready = std::ranges::stable_partition(waiting, [&](const record::SourceWater& water) {
+                return !isSettled(water.firstPart) || !isSettled(water.secondPart);
+            });
+            if (ready.empty()) {
+                break; // the reader refused blends of themselves
+            }
+            std::vector<record::SourceWater> now(ready.begin(), ready.end());
+            waiting.erase(ready.begin(), ready.end());
+            for (record::SourceWater& water : now) {
+                water.firstPart.value = ids.value(water.firstPart.value, water.firstPart.value);
+                water.secondPart.value = ids.value(water.secondPart.value, water.secondPart.value);
+            }
+            ids.insert(putShared(now, m_row.sources, tankName, [](const auto&) { return QString(); }));
+        }
+        return ids;
     }
 
     /// Source waters and kits belong to the row: one that is there already, the same in every respect, is used again;
@@ -232,6 +255,12 @@ private:
             task.layout = record.layout.id;
             settle(task.closedBy, entryIds);
             m_tasks.push_back(task);
+        }
+        for (record::DoseRegimen& regimen : record.regimens) {
+            regimen.id = {};
+            regimen.tank = tank;
+            regimen.layout = record.layout.id;
+            regimen.id = m_edit.put(regimen);
         }
         m_summary.readings += static_cast<int>(record.readings.size());
         m_summary.entries += static_cast<int>(record.entries.size());

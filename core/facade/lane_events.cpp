@@ -75,6 +75,8 @@ Glyph glyphOf(const care::DueItem& item)
         }
         return item.subject.startsWith(u"cylinder"_s) || item.subject.startsWith(u"co2"_s) ? Glyph::Cylinder
                                                                                            : Glyph::Upkeep;
+    case care::WorkKind::Dose:
+        return Glyph::Dose;
     case care::WorkKind::Own:
         break;
     }

@@ -54,6 +54,7 @@ public:
             return true;
         }
         const bool matters = item.kind == care::WorkKind::Test || item.kind == care::WorkKind::Decide ||
+                             item.kind == care::WorkKind::Dose ||
                              (item.kind == care::WorkKind::Upkeep && item.priority <= 2) || item.task ||
                              item.plannedEntry;
         return matters && m_seen.insert(item.templateKey).second;

@@ -76,6 +76,15 @@ struct Putter
         putById(found->second.tasks, task);
         return true;
     }
+    bool operator()(const record::DoseRegimen& regimen) const
+    {
+        const auto found = row.layouts.find(regimen.layout);
+        if (found == row.layouts.end()) {
+            return false;
+        }
+        putById(found->second.regimens, regimen);
+        return true;
+    }
     bool operator()(const record::SourceWater& water) const { return putById(row.sources, water), true; }
     bool operator()(const record::TestKit& kit) const { return putById(row.kits, kit), true; }
     bool operator()(const record::Supply& supply) const { return putById(row.supplies, supply), true; }
@@ -180,6 +189,13 @@ std::optional<record::Entry> entryThatCloses(const record::Row& row, const care:
         entry.kind = record::EntryKind::WaterChange;
         entry.fraction = item.fraction;
         entry.source = layout->layout.source;
+        return entry;
+    }
+    if (item.kind == care::WorkKind::Dose) {
+        entry.kind = record::EntryKind::Dose;
+        entry.subject = item.subject;
+        entry.amount = item.amount;
+        entry.unit = item.unit;
         return entry;
     }
     const care::TemplateSet templates = care::templatesFor(row);

@@ -20,30 +20,6 @@ care::TemplateSet waterTemplates(const record::Row& row)
     return set;
 }
 
-/// Nothing when the row has none or several: a blend's tap water would be a guess.
-const record::SourceWater* onlyTap(const record::Row& row)
-{
-    const record::SourceWater* tap = nullptr;
-    for (const record::SourceWater& source : row.sources) {
-        if (source.kind != record::SourceKind::Tap) {
-            continue;
-        }
-        if (tap != nullptr) {
-            return nullptr;
-        }
-        tap = &source;
-    }
-    return tap;
-}
-
-std::optional<double> shareOf(const std::optional<double>& blend, const std::optional<double>& tap)
-{
-    if (!blend || !tap || !(*tap > 0.0) || *blend < 0.0 || *blend > *tap) {
-        return std::nullopt;
-    }
-    return 1.0 - *blend / *tap;
-}
-
 void addUnique(QStringList& list, const QString& name)
 {
     if (!list.contains(name)) {
@@ -91,12 +67,12 @@ private:
         for (const care::DueItem& item : care::dueWork(m_row, layout->layout.id, m_now, last, m_templates)) {
             // Snoozed work keeps the day it was put off to; a question about the cadence carries no water.
             if (item.kind == care::WorkKind::WaterChange && item.due <= last) {
-                addChange(tank, *layout, item);
+                addChange(tank, item);
             }
         }
     }
 
-    void addChange(const record::Tank& tank, const record::LayoutRecord& layout, const care::DueItem& item)
+    void addChange(const record::Tank& tank, const care::DueItem& item)
     {
         PlannedWater change;
         change.tank = tank.id;
@@ -110,38 +86,35 @@ private:
         if (!item.litres) {
             addUnique(m_plan.volumeUnknown, tank.name);
         }
-        divide(change, sourceOf(layout, item));
+        divide(change, item);
         const auto place = std::max<qint64>(0, m_today.daysTo(item.due));
         m_plan.days[static_cast<std::size_t>(place)].changes.push_back(std::move(change));
     }
 
-    /// The water a planned entry names, else the layout's own.
-    [[nodiscard]] const record::SourceWater* sourceOf(const record::LayoutRecord& layout,
-                                                      const care::DueItem& item) const
+    /// What comes through the mains meets the conditioner; the rest does not. A layout that names no source, and a
+    /// blend that does not name its parts, are taken to get tap water: to treat too much is the safer mistake.
+    void divide(PlannedWater& change, const care::DueItem& item)
     {
-        const auto entry = std::ranges::find(layout.entries, item.plannedEntry, &record::Entry::id);
-        if (item.plannedEntry && entry != layout.entries.end() && entry->source) {
-            return m_row.source(entry->source);
-        }
-        return m_row.source(layout.layout.source);
-    }
-
-    /// A layout that names no source is taken to get tap water: to treat too much is the safer mistake.
-    void divide(PlannedWater& change, const record::SourceWater* source)
-    {
-        const double litres = change.litres.value_or(0.0);
-        if (source == nullptr) {
-            change.toTreat_L = litres;
+        change.source = item.sourceName;
+        change.parts = item.parts;
+        if (item.parts.empty()) {
+            change.toTreat_L = change.litres.value_or(0.0);
+            change.partsUnknown = !item.sourceName.isEmpty();
+            if (change.partsUnknown) {
+                addUnique(m_plan.blendUnknown, item.sourceName);
+            }
             return;
         }
-        change.source = source->name;
-        const auto share = demineralisedShare(m_row, *source);
-        if (!share) {
-            change.demineralisedUnknown = true;
-            addUnique(m_plan.blendUnknown, source->name);
+        for (const care::WaterPart& part : item.parts) {
+            change.demineralised_L += part.kind == record::SourceKind::ReverseOsmosis ? part.litres : 0.0;
+            change.toTreat_L += part.kind == record::SourceKind::Tap ? part.litres : 0.0;
+            const auto known = std::ranges::find(m_plan.waters, part.name, &care::WaterPart::name);
+            if (known == m_plan.waters.end()) {
+                m_plan.waters.push_back(part);
+            } else {
+                known->litres += part.litres;
+            }
         }
-        change.demineralised_L = litres * share.value_or(0.0);
-        change.toTreat_L = source->kind == record::SourceKind::Rain ? 0.0 : litres - change.demineralised_L;
     }
 
     [[nodiscard]] std::optional<double> conditioner(double litres) const
@@ -192,25 +165,6 @@ private:
 };
 
 } // namespace
-
-std::optional<double> demineralisedShare(const record::Row& row, const record::SourceWater& source)
-{
-    switch (source.kind) {
-    case record::SourceKind::ReverseOsmosis:
-        return 1.0;
-    case record::SourceKind::Tap:
-    case record::SourceKind::Rain:
-        return 0.0;
-    case record::SourceKind::Blend:
-        break;
-    }
-    const record::SourceWater* tap = onlyTap(row);
-    if (tap == nullptr) {
-        return std::nullopt;
-    }
-    const auto byAlkalinity = shareOf(source.alkalinity_meq_per_L, tap->alkalinity_meq_per_L);
-    return byAlkalinity ? byAlkalinity : shareOf(source.hardness_mmol_per_L, tap->hardness_mmol_per_L);
-}
 
 RowPlan rowPlan(const record::Row& row, const record::Moment& now, const RowPlanOptions& options)
 {

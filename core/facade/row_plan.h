@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/record/row.h"
+#include "core/care/due.h"
 
 #include <QDate>
 #include <QStringList>
@@ -32,10 +32,11 @@ struct PlannedWater
     std::optional<double> litres;   ///< nothing when the tank's volume is not known
     QString source;                 ///< name of the water that goes in; empty: none is named for the layout
     double demineralised_L = 0.0;
-    double toTreat_L = 0.0;            ///< tap water that meets the conditioner
-    bool demineralisedUnknown = false; ///< a blend whose parts cannot be told from its figures
-    bool byHand = false;               ///< planned for that day, not by the cadence
-    int daysOver = 0;                  ///< of a change past its day, which counts for today
+    double toTreat_L = 0.0;             ///< water from the mains: it meets the conditioner
+    std::vector<care::WaterPart> parts; ///< litres of each water that goes in; empty where they are not known
+    bool partsUnknown = false;          ///< a blend whose parts are not stated
+    bool byHand = false;                ///< planned for that day, not by the cadence
+    int daysOver = 0;                   ///< of a change past its day, which counts for today
     bool large = false;
 };
 
@@ -59,16 +60,13 @@ struct RowPlan
     double toTreat_L = 0.0;
     std::optional<double> conditioner_mL;
     int collisions = 0;
-    QStringList volumeUnknown; ///< tanks with changes due but no volume
-    QStringList blendUnknown;  ///< source waters whose parts cannot be told
+    QStringList volumeUnknown;           ///< tanks with changes due but no volume
+    std::vector<care::WaterPart> waters; ///< litres of each water in all, in the order in which they turn up
+    QStringList blendUnknown;            ///< blends whose parts are not stated: all of such water is to be treated
 };
 
 /// By cadence and by what is planned, taking it that what is due is done on time and what is overdue is done today.
 /// About 2 ms for 24 tanks of a year's record each.
 [[nodiscard]] RowPlan rowPlan(const record::Row& row, const record::Moment& now, const RowPlanOptions& options = {});
-
-/// The share of demineralised water in a source, 0..1. A blend's follows from its alkalinity, else its hardness,
-/// against the row's one tap water; nothing when these do not tell.
-[[nodiscard]] std::optional<double> demineralisedShare(const record::Row& row, const record::SourceWater& source);
 
 } // namespace littoral::facade

@@ -5,9 +5,8 @@
 #include "core/facade/keeper.h"
 #include "core/facade/row_edit.h"
 #include "core/facade/sample_truth.h"
+#include "core/facade/sample_water.h"
 #include "core/record/shown.h"
-#include "core/water/hardness.h"
-#include "core/water/nitrogen.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -82,6 +81,9 @@ public:
         for (const QJsonValue& source : scenario.value("sources"_L1).toArray()) {
             addSource(source.toObject());
         }
+        for (const QJsonValue& source : scenario.value("sources"_L1).toArray()) {
+            addParts(source.toObject());
+        }
         for (const QJsonValue& kit : scenario.value("kits"_L1).toArray()) {
             addKit(kit.toObject());
         }
@@ -107,17 +109,25 @@ private:
 
     void addSource(const QJsonObject& from)
     {
-        record::SourceWater water;
-        water.name = text(from, "name"_L1);
-        water.kind = chosen<record::SourceKind>(text(from, "kind"_L1), {"tap", "reverse-osmosis", "blend", "rain"});
-        water.nitrate_mgN_per_L = value(from, "nitrate_mg_per_l"_L1) / water::kNitratePerN;
-        water.alkalinity_meq_per_L = value(from, "kh_dkh"_L1) * water::kMeqPerDegree;
-        water.hardness_mmol_per_L = value(from, "gh_dgh"_L1) * water::kMmolPerDegree;
-        water.ph = value(from, "ph"_L1);
-        water.chloramine = record::YesNoUnknown::No;
+        record::SourceWater water = sampleSource(from);
         water.id = m_edit.put(water);
         m_sourceByKey.insert(text(from, "key"_L1), water.id);
         m_sources.push_back(std::move(water));
+    }
+
+    /// Once all waters have their ids: a blend may stand before its parts.
+    void addParts(const QJsonObject& from)
+    {
+        const QJsonObject parts = from.value("parts"_L1).toObject();
+        const auto blend =
+            std::ranges::find(m_sources, m_sourceByKey.value(text(from, "key"_L1)), &record::SourceWater::id);
+        if (parts.isEmpty() || blend == m_sources.end()) {
+            return;
+        }
+        blend->firstPart = m_sourceByKey.value(text(parts, "first"_L1));
+        blend->secondPart = m_sourceByKey.value(text(parts, "second"_L1));
+        blend->firstShare = value(parts, "first_share"_L1);
+        m_edit.put(*blend);
     }
 
     void addKit(const QJsonObject& from)
@@ -172,6 +182,12 @@ private:
         place.layout.tank = tank.id;
         place.layout.id = m_edit.put(place.layout);
         place.lastDay = record::daysBetween(place.layout.flooded, place.layout.ended.value_or(m_now));
+        for (const QJsonValue& given : from.value("regimens"_L1).toArray()) {
+            record::DoseRegimen regimen = sampleRegimen(given.toObject(), m_now.localDate());
+            regimen.tank = tank.id;
+            regimen.layout = place.layout.id;
+            m_edit.put(std::move(regimen));
+        }
         const std::vector<SampleTruth::Change> changes = addChanges(place, from);
         addFeed(place, from);
         addMedia(place, from);

@@ -2,6 +2,7 @@
 #include "core/facade/sample_truth.h"
 
 #include "core/record/shown.h"
+#include "core/record/source_profile.h"
 #include "core/sim/run.h"
 
 #include <QJsonArray>
@@ -54,9 +55,10 @@ sim::Member memberOf(const QJsonObject& layout, const record::Layout& facts, dou
     return member;
 }
 
-sim::SourceLevels levelsOf(const record::SourceWater& source)
+sim::SourceLevels levelsOf(const std::vector<record::SourceWater>& all, const record::SourceWater& source)
 {
-    return {0.02, source.nitrate_mgN_per_L.value_or(1.0), source.alkalinity_meq_per_L.value_or(1.5)};
+    const record::SourceProfile profile = record::sourceProfile(all, source);
+    return {0.02, profile.nitrate_mgN_per_L.value.value_or(1.0), profile.alkalinity_meq_per_L.value.value_or(1.5)};
 }
 
 void addEvents(sim::Scenario& scenario, const QJsonObject& layout, const std::vector<SampleTruth::Change>& changes,
@@ -116,10 +118,10 @@ SampleTruth::SampleTruth(const QJsonObject& layout, const record::Layout& facts,
 
     sim::Member member = memberOf(layout, facts, litres);
     for (std::size_t i = 0; i < std::min(sources.size(), sim::kMaxSources); ++i) {
-        member.sources[i] = levelsOf(sources[i]);
+        member.sources[i] = levelsOf(sources, sources[i]);
     }
     const auto own = std::ranges::find(sources, facts.source, &record::SourceWater::id);
-    const sim::SourceLevels filled = own == sources.end() ? sim::SourceLevels{} : levelsOf(*own);
+    const sim::SourceLevels filled = own == sources.end() ? sim::SourceLevels{} : levelsOf(sources, *own);
     member.start[sim::kNitrate] = filled.nitrate_mgN_per_L;
     member.start[sim::kAlkalinity] = filled.alkalinity_meq_per_L;
 

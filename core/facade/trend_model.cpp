@@ -122,7 +122,8 @@ void addTargets(const record::Row& row, record::TankId tank, const record::Param
     series.targetHigh = shown(target->high);
 }
 
-TrendSeries seriesFor(const record::Row& row, const TrendTank& tank, const QString& key, const ForecastResult* result)
+TrendSeries seriesFor(const record::Row& row, const TrendTank& tank, const QString& key, const ForecastResult* result,
+                      const std::optional<record::Moment>& expectedAt)
 {
     TrendSeries series;
     const record::LayoutRecord* layout = row.layout(tank.layout);
@@ -138,6 +139,10 @@ TrendSeries seriesFor(const record::Row& row, const TrendTank& tank, const QStri
         if (key == kCo2 && series.points.empty()) {
             addReckoned(reckonedCo2(*layout), series);
         }
+    }
+    if (expectedAt) {
+        series.expected = expectedCourse(row, *layout, key, *expectedAt);
+        series.expectedSentence = expectedSentence(row, *layout, key, series.expected, *expectedAt);
     }
     if (result != nullptr && !tank.earlier) {
         if (key == kFree) {
@@ -212,7 +217,8 @@ TrendModel trendOf(const record::Row& row, const TrendChoice& choice, const Fore
         const std::size_t place = model.parameters.size();
         model.parameters.push_back(*parameter);
         for (std::size_t tank = 0; tank < model.tanks.size(); ++tank) {
-            TrendSeries series = seriesFor(row, model.tanks[tank], parameter->key, results[tank].get());
+            TrendSeries series =
+                seriesFor(row, model.tanks[tank], parameter->key, results[tank].get(), choice.expectedAt);
             series.parameter = place;
             series.tank = tank;
             if (!series.points.empty() || !series.forecast.empty()) {

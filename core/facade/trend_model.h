@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/facade/expected_course.h"
 #include "core/facade/forecasts.h"
 #include "core/facade/lane_model.h"
 #include "core/facade/trend_statistics.h"
@@ -25,6 +26,8 @@ struct TrendSeries
     std::vector<TrendInterval> intervals;
     std::vector<record::ReadingId> readings; ///< none: reckoned
     std::vector<LaneBand> forecast;          ///< from now on
+    ExpectedCourse expected;                 ///< by doses, changes and uptake, where it was asked for
+    QString expectedSentence;                ///< how the newest reading compares with it; may be empty
     std::optional<double> targetLow, targetHigh;
 
     /// Place of the newest point not after `at`; nothing when there is none.
@@ -65,8 +68,9 @@ struct TrendModel
 
 struct TrendChoice
 {
-    std::vector<record::LayoutId> layouts; ///< in order
-    QStringList parameters;                ///< keys, in order
+    std::vector<record::LayoutId> layouts;         ///< in order
+    QStringList parameters;                        ///< keys, in order
+    std::optional<record::Moment> expectedAt = {}; ///< reckon what doses should have come to, as of then
 };
 
 /// The forecast of a layout, or nullptr.

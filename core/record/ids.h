@@ -28,6 +28,7 @@ using TaskTemplateId = Id<struct TaskTemplateTag>;
 using TaskId = Id<struct TaskTag>;
 using TargetId = Id<struct TargetTag>;
 using PlanId = Id<struct PlanTag>;
+using RegimenId = Id<struct RegimenTag>;
 using ForecastId = Id<struct ForecastTag>;
 
 } // namespace littoral::record

@@ -3,6 +3,7 @@
 
 #include "core/record/entry.h"
 #include "core/record/reading.h"
+#include "core/record/regimen.h"
 #include "core/record/tank.h"
 #include "core/record/task.h"
 
@@ -19,6 +20,7 @@ struct LayoutRecord
     std::vector<Reading> readings;
     std::vector<Entry> entries;
     std::vector<Task> tasks;
+    std::vector<DoseRegimen> regimens;
 
     /// Newest reading of a parameter not after `at`; nullptr when there is none.
     [[nodiscard]] const Reading* newest(const QString& parameter, const Moment& at) const;

@@ -57,6 +57,8 @@ struct Layout
     double temperature_C = 24.0;
     bool followsCadence =
         true; ///< forecasts follow the cadence; false: only changes that were planned by hand or import
+    /// What the plants take up, mg/L of NO3 a week, as the keeper judges it; nothing: by how densely it is planted.
+    std::optional<double> uptakeLow_mg_per_L_wk, uptakeHigh_mg_per_L_wk;
     QString note;
 
     bool operator==(const Layout&) const = default;
@@ -64,7 +66,8 @@ struct Layout
 
 enum class SourceKind { Tap, ReverseOsmosis, Blend, Rain };
 
-/// What goes in at a water change. Nothing measured is nothing stated.
+/// What goes in at a water change. Nothing measured is nothing stated; what a blend's figures come to from its parts is
+/// told by sourceProfile() (core/record/source_profile.h).
 struct SourceWater
 {
     SourceWaterId id;
@@ -76,6 +79,9 @@ struct SourceWater
     std::optional<double> hardness_mmol_per_L;
     std::optional<double> ph;
     std::optional<double> chloride_mg_per_L;
+    SourceWaterId firstPart; ///< of a blend: the two waters it is made of; none: not stated
+    SourceWaterId secondPart;
+    std::optional<double> firstShare; ///< 0..1 of the blend's litres that are the first part
     QString note;
 
     bool operator==(const SourceWater&) const = default;

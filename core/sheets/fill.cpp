@@ -2,6 +2,7 @@
 #include "core/sheets/fill.h"
 
 #include "core/record/shown.h"
+#include "core/record/source_profile.h"
 #include "core/sheets/reckoner.h"
 #include "core/water/uncertain.h"
 #include "core/water/units.h"
@@ -114,23 +115,32 @@ private:
         if (water == nullptr || parameter == nullptr) {
             return std::nullopt;
         }
-        std::optional<double> canonical;
-        if (fill.key == u"no3"_s) {
-            canonical = water->nitrate_mgN_per_L;
-        } else if (fill.key == u"kh"_s) {
-            canonical = water->alkalinity_meq_per_L;
-        } else if (fill.key == u"gh"_s) {
-            canonical = water->hardness_mmol_per_L;
-        } else if (fill.key == u"ph"_s) {
-            canonical = water->ph;
-        } else if (fill.key == u"cl"_s) {
-            canonical = water->chloride_mg_per_L;
-        }
-        if (!canonical) {
+        const record::SourceProfile profile = record::sourceProfile(m_row.sources, *water);
+        const QMap<QString, record::SourceFigure> figures{{u"no3"_s, profile.nitrate_mgN_per_L},
+                                                          {u"kh"_s, profile.alkalinity_meq_per_L},
+                                                          {u"gh"_s, profile.hardness_mmol_per_L},
+                                                          {u"ph"_s, profile.ph},
+                                                          {u"cl"_s, profile.chloride_mg_per_L}};
+        const record::SourceFigure figure = figures.value(fill.key);
+        if (!figure.value) {
             return std::nullopt;
         }
-        return Known{unitOf(*parameter, fill.unit).fromCanonical(*canonical), std::nullopt,
-                     record::inUsualUnits(*parameter).decimals, words("source water \"%1\"").arg(water->name)};
+        return Known{unitOf(*parameter, fill.unit).fromCanonical(*figure.value), std::nullopt,
+                     record::inUsualUnits(*parameter).decimals, originText(figure.origin).arg(water->name)};
+    }
+
+    [[nodiscard]] static QString originText(record::Origin origin)
+    {
+        switch (origin) {
+        case record::Origin::Reckoned:
+            return words("source water \"%1\", reckoned from its parts");
+        case record::Origin::Assumed:
+            return words("source water \"%1\", taken as free of salts");
+        case record::Origin::Measured:
+        case record::Origin::Unknown:
+            break;
+        }
+        return words("source water \"%1\"");
     }
 
     [[nodiscard]] static std::optional<Known> positive(double value, const QString& origin)

@@ -42,6 +42,8 @@ struct Fields
         io.field("temperature_c", layout.temperature_C);
         io.field("follows_cadence", layout.followsCadence);
         io.field("note", layout.note);
+        io.field("uptake_low_mg_per_l_wk", layout.uptakeLow_mg_per_L_wk);
+        io.field("uptake_high_mg_per_l_wk", layout.uptakeHigh_mg_per_L_wk);
     }
 };
 
@@ -72,7 +74,12 @@ template <> Result<void> RowMapping<Layout>::check(const Layout& layout)
               Words::tr("Number it 1 or higher."))
         .rule(!layout.ended || *layout.ended >= layout.flooded, Words::tr("The layout ends before it was flooded."),
               Words::tr("Correct one of the two dates."))
-        .notNegative({layout.bed_L, layout.rock_kg})
+        .notNegative({layout.bed_L, layout.rock_kg, layout.uptakeLow_mg_per_L_wk.value_or(0.0),
+                      layout.uptakeHigh_mg_per_L_wk.value_or(0.0)})
+        .rule(layout.uptakeLow_mg_per_L_wk.value_or(0.0) <=
+                  layout.uptakeHigh_mg_per_L_wk.value_or(layout.uptakeLow_mg_per_L_wk.value_or(0.0)),
+              Words::tr("The lower end of what the plants take up lies above its upper end."),
+              Words::tr("Swap or correct the two numbers."))
         .finite({layout.gap_cm, layout.measuredNet_L, layout.co2Target_mg_per_L, layout.co2Hours, layout.lightHours,
                  layout.lightPar, layout.filterFlow_L_per_h, layout.temperature_C})
         .result();

@@ -77,6 +77,7 @@ Result<void> loadAll(Connection& connection, Row& row)
              [&] { return intoLayouts(connection, row, &LayoutRecord::readings); },
              [&] { return intoLayouts(connection, row, &LayoutRecord::entries); },
              [&] { return intoLayouts(connection, row, &LayoutRecord::tasks); },
+             [&] { return intoLayouts(connection, row, &LayoutRecord::regimens); },
              [&] { return loadSettings(connection, row); },
          }) {
         if (const auto done = part(); !done) {

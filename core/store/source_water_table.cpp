@@ -26,6 +26,9 @@ struct Fields
         io.field("ph", source.ph);
         io.field("chloride_mg_per_l", source.chloride_mg_per_L);
         io.field("note", source.note);
+        io.field("first_part", source.firstPart);
+        io.field("second_part", source.secondPart);
+        io.field("first_share", source.firstShare);
     }
 };
 
@@ -51,7 +54,12 @@ template <> Result<void> RowMapping<SourceWater>::check(const SourceWater& sourc
 {
     return Checks(Words::tr("Source water"))
         .finite({source.nitrate_mgN_per_L, source.alkalinity_meq_per_L, source.hardness_mmol_per_L, source.ph,
-                 source.chloride_mg_per_L})
+                 source.chloride_mg_per_L, source.firstShare})
+        .share(source.firstShare)
+        .rule(!source.id || (source.firstPart != source.id && source.secondPart != source.id),
+              Words::tr("A blend cannot be made of itself."), Words::tr("Choose two other waters as its parts."))
+        .rule(!source.firstPart || source.firstPart != source.secondPart,
+              Words::tr("Both parts of the blend are the same water."), Words::tr("Choose two different waters."))
         .result();
 }
 

@@ -22,11 +22,14 @@ constexpr std::array kReferences{
     Reference{"entry", "layout", "layout", WhenGone::RemoveToo},
     Reference{"photo", "layout", "layout", WhenGone::RemoveToo},
     Reference{"plan", "layout", "layout", WhenGone::RemoveToo},
+    Reference{"dose_regimen", "layout", "layout", WhenGone::RemoveToo},
     Reference{"forecast", "layout", "layout", WhenGone::RemoveToo},
     Reference{"task", "closed_by", "entry", WhenGone::Forget},
     Reference{"reading", "kit", "test_kit", WhenGone::Forget},
     Reference{"layout", "source", "source_water", WhenGone::Forget},
     Reference{"entry", "source", "source_water", WhenGone::Forget},
+    Reference{"source_water", "first_part", "source_water", WhenGone::Forget},
+    Reference{"source_water", "second_part", "source_water", WhenGone::Forget},
 };
 
 template <typename... T> std::vector<const Table*> tablesOf(const std::variant<T...>*)
@@ -105,6 +108,17 @@ const Table* findTable(const QString& name)
 std::span<const Reference> references()
 {
     return kReferences;
+}
+
+QString blendsOfThemselves()
+{
+    return u"WITH RECURSIVE step (whole, part) AS ("
+           "SELECT id, first_part FROM source_water WHERE first_part IS NOT NULL "
+           "UNION SELECT id, second_part FROM source_water WHERE second_part IS NOT NULL), "
+           "inside (whole, part) AS (SELECT whole, part FROM step "
+           "UNION SELECT inside.whole, step.part FROM inside JOIN step ON step.whole = inside.part) "
+           "SELECT name FROM source_water JOIN inside ON inside.whole = source_water.id AND inside.part = "
+           "source_water.id"_s;
 }
 
 Values valuesOf(const Record& record)

@@ -56,6 +56,9 @@ template <typename T> struct RowMapping
 /// Any table that the journal covers; nullptr when there is none of that name.
 [[nodiscard]] const Table* findTable(const QString& name);
 
+/// SQL for the names of source waters that are, at first or second hand, a part of themselves.
+[[nodiscard]] QString blendsOfThemselves();
+
 /// All references, in the order in which dependants are to be removed.
 [[nodiscard]] std::span<const Reference> references();
 

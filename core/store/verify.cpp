@@ -82,6 +82,13 @@ Result<void> readingChecks(Connection& connection, Verification& report)
     });
 }
 
+Result<void> blendChecks(Connection& connection, Verification& report)
+{
+    return findings(connection, blendsOfThemselves(), report.problems, [](const Statement& row) {
+        return Words::tr("The blend \"%1\" is made of itself.").arg(row.value(0).toString());
+    });
+}
+
 Result<void> nameChecks(Connection& connection, Verification& report)
 {
     Statement query = connection.prepare(u"SELECT name FROM tank ORDER BY id"_s);
@@ -150,7 +157,7 @@ Result<Verification> verifyStore(Connection& connection)
         return snapshot.error();
     }
     Verification report;
-    for (const auto part : {counts, sqliteChecks, readingChecks, nameChecks, journalChecks}) {
+    for (const auto part : {counts, sqliteChecks, readingChecks, blendChecks, nameChecks, journalChecks}) {
         if (const auto done = part(connection, report); !done) {
             return done.error();
         }

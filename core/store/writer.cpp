@@ -53,6 +53,9 @@ Result<void> Writer::run()
     if (const auto sound = checkNeeds(); !sound) {
         return sound;
     }
+    if (const auto sound = checkBlends(); !sound) {
+        return sound;
+    }
     return m_journal.finish();
 }
 

@@ -40,6 +40,7 @@ private:
     void noteNeeds(const Table& table, const Values& row);
     /// After all steps: everything referred to is there, and a layout's records name that layout's tank.
     [[nodiscard]] Result<void> checkNeeds();
+    [[nodiscard]] Result<void> checkBlends();
     [[nodiscard]] Result<bool> any(const QString& sql, std::initializer_list<QVariant> values);
 
     [[nodiscard]] Error fail(Fault fault, const QString& what, const QString& mend) const;

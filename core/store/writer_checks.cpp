@@ -3,6 +3,8 @@
 #include "core/store/failure.h"
 #include "core/store/writer.h"
 
+#include <algorithm>
+
 namespace littoral::store {
 
 using namespace Qt::StringLiterals;
@@ -118,6 +120,27 @@ void Writer::noteNeeds(const Table& table, const Values& row)
     if (layout != 0 && tank >= 0) {
         m_layoutNeeds.emplace(&table, layout, row[static_cast<std::size_t>(tank)].toLongLong());
     }
+}
+
+/// A blend of blends may hold itself only by way of another row, so this is asked once all rows are written.
+Result<void> Writer::checkBlends()
+{
+    const bool touched = std::ranges::any_of(m_edit.steps(), [](const Edit::Step& step) {
+        const auto* put = std::get_if<Edit::Put>(&step);
+        return put != nullptr && std::holds_alternative<record::SourceWater>(put->record);
+    });
+    if (!touched) {
+        return {};
+    }
+    const auto name = m_connection.value(blendsOfThemselves() + u" LIMIT 1"_s);
+    if (!name) {
+        return name.error();
+    }
+    if (name->isValid()) {
+        return fail(Fault::BadInput, Words::tr("The blend \"%1\" would be made of itself.").arg(name->toString()),
+                    Words::tr("Choose parts that do not lead back to it."));
+    }
+    return {};
 }
 
 Result<void> Writer::checkNeeds()

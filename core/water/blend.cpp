@@ -38,6 +38,11 @@ double mixed(const std::vector<double>& shares, const std::vector<double>& value
 }
 } // namespace
 
+double mixedLevel(double first, double second, double firstShare)
+{
+    return firstShare * first + (1.0 - firstShare) * second;
+}
+
 Result<double> softShare(double hard, double soft, double target)
 {
     if (hard == soft) {

@@ -10,6 +10,10 @@
 /// Mixing source waters, and putting minerals back into demineralised water.
 namespace littoral::water {
 
+/// A conservative quantity of two waters poured together, by volume; `firstShare` 0..1 of the litres. Alkalinity,
+/// hardness and dissolved ions mix so; pH does not (see mixPortions).
+[[nodiscard]] double mixedLevel(double first, double second, double firstShare);
+
 /// Share of the softer water (demineralised) that brings one conservative quantity to `target`; refuses a target
 /// outside the two and two waters that do not differ.
 [[nodiscard]] Result<double> softShare(double hard, double soft, double target);

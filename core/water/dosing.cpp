@@ -81,4 +81,85 @@ Result<double> doseToHold(double peak, double fraction, double source, double up
     return peak - (left + fraction * (source - left));
 }
 
+namespace {
+
+/// Runs a level on, corner by corner.
+class Course
+{
+public:
+    Course(double start, double day, double uptake)
+        : m_uptake(uptake)
+    {
+        m_points.push_back({day, std::max(0.0, start)});
+    }
+
+    void runTo(double day)
+    {
+        const CoursePoint from = m_points.back();
+        if (day <= from.day) {
+            return;
+        }
+        const double dryDay = m_uptake > 0.0 ? from.day + from.level / m_uptake : day;
+        if (m_uptake > 0.0 && dryDay < day) {
+            if (dryDay > from.day) {
+                m_points.push_back({dryDay, 0.0});
+            }
+            m_points.push_back({day, 0.0});
+            return;
+        }
+        m_points.push_back({day, from.level - m_uptake * (day - from.day)});
+    }
+
+    void happen(const CourseEvent& event)
+    {
+        const CoursePoint before = m_points.back();
+        const double after =
+            before.level + std::clamp(event.fraction, 0.0, 1.0) * (event.source - before.level) + event.rise;
+        if (after != before.level) {
+            m_points.push_back({before.day, after});
+        }
+        setUptake(event);
+    }
+
+    void setUptake(const CourseEvent& event) { m_uptake = event.uptake_per_d.value_or(m_uptake); }
+
+    std::vector<CoursePoint> take() { return std::move(m_points); }
+
+private:
+    double m_uptake;
+    std::vector<CoursePoint> m_points;
+};
+
+} // namespace
+
+std::vector<CoursePoint> doseCourse(double start, double fromDay, double toDay, double uptake_per_d,
+                                    std::span<const CourseEvent> events)
+{
+    Course course(start, fromDay, uptake_per_d);
+    for (const CourseEvent& event : events) {
+        if (event.day < fromDay) {
+            course.setUptake(event);
+        } else if (event.day <= toDay) {
+            course.runTo(event.day);
+            course.happen(event);
+        }
+    }
+    course.runTo(toDay);
+    return course.take();
+}
+
+std::optional<double> levelAt(std::span<const CoursePoint> course, double day)
+{
+    if (course.empty() || day < course.front().day || day > course.back().day) {
+        return std::nullopt;
+    }
+    const auto next = std::ranges::lower_bound(course, day, {}, &CoursePoint::day);
+    if (next == course.begin()) {
+        return next->level;
+    }
+    const CoursePoint& before = *(next - 1);
+    const double span = next->day - before.day;
+    return span > 0.0 ? before.level + (next->level - before.level) * (day - before.day) / span : next->level;
+}
+
 } // namespace littoral::water

@@ -3,6 +3,8 @@
 
 #include "core/base/result.h"
 
+#include <optional>
+#include <span>
 #include <vector>
 
 /// What doses and water changes make of a concentration over the weeks.
@@ -40,5 +42,31 @@ struct DoseStep
 
 /// Dose per interval that holds a peak: fraction × (peak − source) plus what is taken up before the change.
 [[nodiscard]] Result<double> doseToHold(double peak, double fraction, double source, double uptake);
+
+/// Something that happens to a level at a moment; days on any one clock.
+struct CourseEvent
+{
+    double day = 0.0;
+    double fraction = 0.0; ///< of the net volume changed, 0..1 ...
+    double source = 0.0;   ///< ... for water of this level
+    double rise = 0.0;     ///< and what is dosed after it
+    /// From here on so much is taken up a day; below zero it is set free.
+    std::optional<double> uptake_per_d;
+};
+
+struct CoursePoint
+{
+    double day = 0.0;
+    double level = 0.0;
+};
+
+/// The level from `fromDay` to `toDay` as corners between which it moves in straight lines: uptake as far as there is
+/// anything, events at their moments (a corner before and one after). `events` in order of time; those outside are left
+/// out, but their uptake holds from then on.
+[[nodiscard]] std::vector<CoursePoint> doseCourse(double start, double fromDay, double toDay, double uptake_per_d,
+                                                  std::span<const CourseEvent> events);
+
+/// The level at a day, on the line between two corners, before what happens at that moment; nothing outside.
+[[nodiscard]] std::optional<double> levelAt(std::span<const CoursePoint> course, double day);
 
 } // namespace littoral::water

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/wording/dose_sentences.h"
 #include "core/wording/entry_words.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 namespace littoral::wording {
 
@@ -145,6 +147,21 @@ QString riskSentence(const DueItem& item)
     return words("In the tank: %1.").arg(names.join(words(", ")));
 }
 
+QString waterSentence(const DueItem& item)
+{
+    if (!item.litres || item.kind != WorkKind::WaterChange) {
+        return {};
+    }
+    if (item.parts.size() < 2) {
+        return words("That is %1.").arg(litresText(*item.litres));
+    }
+    QStringList parts;
+    for (const care::WaterPart& part : item.parts) {
+        parts << words("%1 of %2").arg(litresText(part.litres), part.name);
+    }
+    return words("That is %1: %2.").arg(litresText(*item.litres), QLocale().createSeparatedList(parts));
+}
+
 void add(QStringList& sentences, const QString& sentence)
 {
     if (!sentence.isEmpty()) {
@@ -179,6 +196,8 @@ QString dueTitle(const DueItem& item)
         return item.templateKey == u"retest"_s ? ofTemplate(item.title) : testTitle(item.parameters);
     case WorkKind::Own:
         return subjectText(item.subject);
+    case WorkKind::Dose:
+        return doseTitle(item);
     case WorkKind::Upkeep:
     case WorkKind::Look:
     case WorkKind::Decide:
@@ -191,6 +210,9 @@ QString dueChip(const DueItem& item)
 {
     if (item.kind == WorkKind::WaterChange && item.fraction) {
         return percentText(*item.fraction);
+    }
+    if (item.kind == WorkKind::Dose && item.amount) {
+        return doseAmount(*item.amount, item.unit);
     }
     if (item.kind == WorkKind::Test) {
         QStringList symbols;
@@ -218,15 +240,17 @@ QStringList dueReasons(const DueItem& item, const QDate& today)
 {
     QStringList sentences;
     add(sentences, dueSentence(item, today));
-    add(sentences, basisSentence(item, today));
+    if (item.kind == WorkKind::Dose) {
+        sentences << doseReasons(item, today);
+    } else {
+        add(sentences, basisSentence(item, today));
+    }
     add(sentences, movedSentence(item, today));
     for (const care::Trigger& trigger : item.reason.triggers) {
         add(sentences, triggerText(trigger, today));
     }
     add(sentences, stepsSentence(item.reason.acceptedSteps));
-    if (item.litres && item.kind == WorkKind::WaterChange) {
-        add(sentences, words("That is %1.").arg(litresText(*item.litres)));
-    }
+    add(sentences, waterSentence(item));
     add(sentences, riskSentence(item));
     if (!item.consequence.isEmpty() && item.reason.basis != Basis::Proposal) {
         add(sentences, words("Left undone: %1").arg(ofTemplate(item.consequence)));

@@ -29,6 +29,17 @@ protected:
         return water.id;
     }
 
+    record::SourceWaterId blend(const QString& name, record::SourceWaterId first, record::SourceWaterId second,
+                                double share)
+    {
+        const auto id = source(name, record::SourceKind::Blend);
+        record::SourceWater& water = m_row.sources.back();
+        water.firstPart = first;
+        water.secondPart = second;
+        water.firstShare = share;
+        return id;
+    }
+
     record::LayoutRecord& tank(const QString& name, double litres, record::SourceWaterId water = {})
     {
         record::Tank tank;
@@ -101,27 +112,49 @@ TEST_F(RowPlanTest, LitresConditionerAndDemineralisedWaterByHand)
     EXPECT_FALSE(day.collides); // one of them is large, not both
 }
 
-TEST_F(RowPlanTest, ABlendIsToldByItsAlkalinityAgainstTheOneTap)
+TEST_F(RowPlanTest, ABlendIsPouredTogetherFromItsPartsAndTheTapAloneIsTreated)
 {
-    // Mixing with water without alkalinity: 1 meq/L of 4 meq/L tap is a quarter tap, so three quarters demineralised.
-    source(u"tap"_s, record::SourceKind::Tap, 4.0, 3.0);
-    const auto blend = source(u"blend"_s, record::SourceKind::Blend, 1.0);
-    change(tank(u"A"_s, 100, blend), 1, 0.2);
-    const RowPlan all = plan();
-    EXPECT_NEAR(all.demineralised_L, 15.0, 1e-9);
-    EXPECT_NEAR(all.toTreat_L, 5.0, 1e-9);
+    // Arithmetic by hand: a fifth of 100 L, 30 % of it tap.
+    const auto tap = source(u"tap"_s, record::SourceKind::Tap, 4.0, 3.0);
+    const auto pure = source(u"pure"_s, record::SourceKind::ReverseOsmosis);
+    const auto mixed = blend(u"blend"_s, tap, pure, 0.3);
+    change(tank(u"A"_s, 100, mixed), 1, 0.2);
+    RowPlanOptions options;
+    options.conditioner_mL_per_100L = 10.0;
+    const RowPlan all = plan(options);
+    EXPECT_NEAR(all.demineralised_L, 14.0, 1e-9);
+    EXPECT_NEAR(all.toTreat_L, 6.0, 1e-9);
+    EXPECT_NEAR(all.conditioner_mL.value_or(0.0), 0.6, 1e-9);
+    ASSERT_EQ(all.waters.size(), 2U);
+    EXPECT_EQ(all.waters[0].name, u"tap"_s);
+    EXPECT_NEAR(all.waters[0].litres, 6.0, 1e-9);
+    EXPECT_NEAR(all.waters[1].litres, 14.0, 1e-9);
     EXPECT_TRUE(all.blendUnknown.isEmpty());
 }
 
-TEST_F(RowPlanTest, ABlendBetweenTwoTapsIsNotGuessed)
+TEST_F(RowPlanTest, ABlendOfBlendsIsTakenApart)
+{
+    const auto tap = source(u"tap"_s, record::SourceKind::Tap);
+    const auto rain = source(u"rain"_s, record::SourceKind::Rain);
+    const auto pure = source(u"pure"_s, record::SourceKind::ReverseOsmosis);
+    const auto inner = blend(u"inner"_s, tap, pure, 0.5);
+    const auto outer = blend(u"outer"_s, inner, rain, 0.4);
+    change(tank(u"A"_s, 100, outer), 1, 0.5);
+    const RowPlan all = plan();
+    EXPECT_NEAR(all.toTreat_L, 10.0, 1e-9);
+    EXPECT_NEAR(all.demineralised_L, 10.0, 1e-9);
+    ASSERT_EQ(all.waters.size(), 3U);
+    EXPECT_NEAR(all.waters[2].litres, 30.0, 1e-9);
+}
+
+TEST_F(RowPlanTest, ABlendWithoutPartsIsNotGuessed)
 {
     source(u"tap"_s, record::SourceKind::Tap, 4.0);
-    source(u"other tap"_s, record::SourceKind::Tap, 2.0);
-    const auto blend = source(u"blend"_s, record::SourceKind::Blend, 1.0);
-    EXPECT_FALSE(demineralisedShare(m_row, *m_row.source(blend)).has_value());
-    change(tank(u"A"_s, 100, blend), 1, 0.2);
+    const auto unstated = source(u"blend"_s, record::SourceKind::Blend, 1.0);
+    change(tank(u"A"_s, 100, unstated), 1, 0.2);
     const RowPlan all = plan();
     EXPECT_EQ(all.blendUnknown, QStringList{u"blend"_s});
+    EXPECT_TRUE(all.days[1].changes.front().partsUnknown);
     EXPECT_NEAR(all.toTreat_L, 20.0, 1e-9); // the safer mistake
 }
 

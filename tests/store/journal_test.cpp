@@ -13,8 +13,8 @@ namespace {
 
 std::vector<RecordId> idsOf(const Everything& ids)
 {
-    return {ids.tank,   ids.layout,       ids.source, ids.kit,    ids.reading, ids.entry,   ids.photo,
-            ids.supply, ids.taskTemplate, ids.task,   ids.target, ids.plan,    ids.forecast};
+    return {ids.tank,         ids.layout, ids.source, ids.kit,  ids.reading,  ids.entry,   ids.photo,  ids.supply,
+            ids.taskTemplate, ids.task,   ids.target, ids.plan, ids.forecast, ids.regimen, ids.osmosis};
 }
 
 /// Undo gives the first state, redo the second, also when the store is closed in between.
@@ -138,7 +138,7 @@ TEST(Journal, TankTakesEverythingWithItAndOthersForgetIt)
     EXPECT_EQ(transfer.id, ids.transfer);
     EXPECT_FALSE(transfer.otherTank);
     EXPECT_EQ(row->kits.size(), 1U) << "kits, sources and supplies belong to the row, not to a tank";
-    EXPECT_EQ(row->sources.size(), 1U);
+    EXPECT_EQ(row->sources.size(), 3U);
     EXPECT_EQ(row->supplies.size(), 1U);
 }
 

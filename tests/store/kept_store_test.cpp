@@ -66,6 +66,12 @@ TEST(KeptStore, Version1)
     EXPECT_EQ(layout.tasks.front().closedBy, layout.entries.front().id);
     EXPECT_EQ(row->kits.front().steps.size(), 6U);
     EXPECT_EQ(row->settings.value(u"language"_s), u"en"_s);
+    // What version 1 did not know: its blend names no parts, nobody judged uptake, nothing is dosed by plan.
+    EXPECT_EQ(row->sources.front().kind, SourceKind::Blend);
+    EXPECT_FALSE(row->sources.front().firstPart);
+    EXPECT_FALSE(row->sources.front().firstShare);
+    EXPECT_FALSE(layout.layout.uptakeLow_mg_per_L_wk);
+    EXPECT_TRUE(layout.regimens.empty());
     EXPECT_EQ(store.photoBytes(store.photos(layout.layout.id)->front().id)->size(), 16);
     EXPECT_EQ(store.issuedForecasts(layout.layout.id)->size(), 1U);
     EXPECT_TRUE(store.verify()->problems.empty());

@@ -14,11 +14,17 @@ using store::Migration;
 
 namespace {
 
-std::vector<Migration> ladderWith(const QString& second)
+/// The built-in ladder with one more rung.
+std::vector<Migration> ladderWith(const QString& next)
 {
     std::vector<Migration> ladder = store::builtInMigrations();
-    ladder.push_back({2, second});
+    ladder.push_back({store::kSchemaVersion + 1, next});
     return ladder;
+}
+
+QString copyName(const QString& tail = {})
+{
+    return u"row.before-upgrade-v%1%2.littoral"_s.arg(store::kSchemaVersion).arg(tail);
 }
 
 QStringList copies(const TempStore& temp)
@@ -57,19 +63,19 @@ TEST(Migrations, UpgradeKeepsACopyAndTheRecords)
     {
         const auto opened = store::openFile(temp.path(), Access::ReadWrite, ladder);
         ASSERT_TRUE(succeeded(opened));
-        EXPECT_EQ(copies(temp), QStringList{u"row.before-upgrade-v1.littoral"_s});
-        EXPECT_EQ(QDir::cleanPath(opened->copyBeforeUpgrade), temp.path(u"row.before-upgrade-v1.littoral"_s));
+        EXPECT_EQ(copies(temp), QStringList{copyName()});
+        EXPECT_EQ(QDir::cleanPath(opened->copyBeforeUpgrade), temp.path(copyName()));
     }
-    EXPECT_EQ(ask(temp.path(), u"PRAGMA user_version"_s).toInt(), 2);
+    EXPECT_EQ(ask(temp.path(), u"PRAGMA user_version"_s).toInt(), store::kSchemaVersion + 1);
     EXPECT_EQ(ask(temp.path(), u"SELECT lid FROM tank WHERE id = %1"_s.arg(ids.tank.value)).toString(), u"open"_s);
     EXPECT_EQ(dump(temp.path()), before);
     // The copy is a store of its own, as it was: the program of its time opens it and can still undo.
-    auto copy = store::Store::open(temp.path(u"row.before-upgrade-v1.littoral"_s));
+    auto copy = store::Store::open(temp.path(copyName()));
     ASSERT_TRUE(succeeded(copy));
     EXPECT_EQ(dump((*copy)->path()), before);
     EXPECT_EQ((*copy)->journal().undoLabel, u"one of everything"_s);
     EXPECT_TRUE((*copy)->copyBeforeUpgrade().isEmpty());
-    // What this program knows only as version 1 is now too new for it.
+    // What the ladder added is too new for this program.
     EXPECT_TRUE(complete(store::Store::open(temp.path()).error(), Fault::NewerStore));
 }
 
@@ -84,16 +90,15 @@ TEST(Migrations, FailingRungIsRolledBackAndNamesTheCopy)
     const auto opened = store::openFile(temp.path(), Access::ReadWrite, ladder);
     ASSERT_FALSE(opened);
     EXPECT_TRUE(complete(opened.error(), Fault::Storage));
-    EXPECT_NE(opened.error().mend.find("row.before-upgrade-v1.littoral"), std::string::npos)
-        << opened.error().sentence();
+    EXPECT_NE(opened.error().mend.find(copyName().toStdString()), std::string::npos) << opened.error().sentence();
     EXPECT_EQ(copies(temp).size(), 1);
-    EXPECT_EQ(ask(temp.path(), u"PRAGMA user_version"_s).toInt(), 1);
+    EXPECT_EQ(ask(temp.path(), u"PRAGMA user_version"_s).toInt(), store::kSchemaVersion);
     EXPECT_EQ(ask(temp.path(), u"SELECT count(*) FROM sqlite_schema WHERE name = 'extra'"_s).toInt(), 0);
     EXPECT_EQ(dump(temp.path()), before);
     EXPECT_TRUE(succeeded(store::Store::open(temp.path())));
     // A second try does not write over the first copy.
     EXPECT_FALSE(store::openFile(temp.path(), Access::ReadWrite, ladder));
-    EXPECT_EQ(copies(temp), (QStringList{u"row.before-upgrade-v1-2.littoral"_s, u"row.before-upgrade-v1.littoral"_s}));
+    EXPECT_EQ(copies(temp), (QStringList{copyName(u"-2"_s), copyName()}));
 }
 
 TEST(Migrations, RungThatBreaksReferencesIsRolledBack)
@@ -117,7 +122,7 @@ TEST(Migrations, ReadingAloneDoesNotUpgrade)
     ASSERT_FALSE(opened);
     EXPECT_TRUE(complete(opened.error(), Fault::Storage));
     EXPECT_TRUE(copies(temp).isEmpty());
-    EXPECT_EQ(ask(temp.path(), u"PRAGMA user_version"_s).toInt(), 1);
+    EXPECT_EQ(ask(temp.path(), u"PRAGMA user_version"_s).toInt(), store::kSchemaVersion);
 }
 
 TEST(Migrations, FailedCreateLeavesNoFile)

@@ -103,6 +103,14 @@ private:
     {
         SourceWater source;
         source.name = u"water %1"_s.arg(m_count);
+        if (m_row.sources.size() > 1 && pick(1) == 0) {
+            // An older one turned into a blend may come to hold itself: that has to be refused.
+            source = any(m_row.sources);
+            source.kind = SourceKind::Blend;
+            source.firstPart = any(m_row.sources).id;
+            source.secondPart = any(m_row.sources).id;
+            source.firstShare = pick(10) / 10.0;
+        }
         if (!m_row.sources.empty() && pick(1) == 0) {
             edit.remove(any(m_row.sources).id);
         }

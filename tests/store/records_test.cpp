@@ -52,9 +52,9 @@ TEST(Records, EveryFieldComesBack)
     EXPECT_EQ(layout.layout.source, ids.source);
     EXPECT_TRUE(layout.layout.rockHardens);
     EXPECT_FALSE(layout.layout.followsCadence);
-    EXPECT_EQ(row.sources.front().kind, SourceKind::Blend);
-    EXPECT_EQ(row.sources.front().chloramine, YesNoUnknown::Yes);
-    EXPECT_EQ(row.sources.front().chloride_mg_per_L, 21.0);
+    EXPECT_EQ(row.source(ids.source)->kind, SourceKind::Blend);
+    EXPECT_EQ(row.source(ids.source)->chloramine, YesNoUnknown::Yes);
+    EXPECT_EQ(row.source(ids.source)->chloride_mg_per_L, 21.0);
     EXPECT_EQ(row.kits.front().kind, KitKind::Drops);
     EXPECT_EQ(row.kits.front().steps, (std::vector<double>{0.0, 0.05, 0.1, 0.2, 0.4, 0.8}));
     EXPECT_EQ(row.kits.front().expires, QDate(2027, 2, 28));
@@ -72,6 +72,24 @@ TEST(Records, EveryFieldComesBack)
     EXPECT_EQ(entry.severity, 2);
     EXPECT_EQ(entry.where, u"left pane"_s);
     EXPECT_EQ(entry.note, u"\"quoted\" 'and' ; odd – µ"_s);
+    EXPECT_EQ(row.source(ids.source)->firstPart, ids.osmosis);
+    EXPECT_EQ(row.source(ids.source)->secondPart, ids.rain);
+    EXPECT_EQ(row.source(ids.source)->firstShare, 0.35);
+    EXPECT_EQ(layout.layout.uptakeLow_mg_per_L_wk, 2.5);
+    EXPECT_EQ(layout.layout.uptakeHigh_mg_per_L_wk, 8.0);
+    ASSERT_EQ(layout.regimens.size(), 1U);
+    const DoseRegimen& regimen = layout.regimens.front();
+    EXPECT_EQ(regimen.name, u"green mix"_s);
+    EXPECT_EQ(regimen.form, DoseForm::Stock);
+    EXPECT_EQ(regimen.salt, u"kno3"_s);
+    EXPECT_EQ(regimen.stock_g, 60.0);
+    EXPECT_EQ(regimen.stock_mL, 500.0);
+    EXPECT_EQ(regimen.iron_mg_per_mL, 0.05);
+    EXPECT_EQ(regimen.everyDays, 0);
+    EXPECT_EQ(regimen.weekdays, 0b0010101);
+    EXPECT_EQ(regimen.until, QDate(2026, 12, 24));
+    EXPECT_FALSE(regimen.leanStart);
+    EXPECT_EQ(regimen.note, u"shake first"_s);
     const Task& task = layout.tasks.front();
     EXPECT_EQ(task.due, QDate(2026, 11, 24));
     EXPECT_EQ(task.movedTo, QDate(2026, 11, 25));
@@ -228,7 +246,19 @@ TEST(Refused, WhatCannotBe)
     changed(layout.layout, [](Layout& it) { it.flooded = Moment(); });
     changed(layout.layout, [](Layout& it) { it.ended = it.flooded.plusMs(-1); });
     changed(layout.layout, [](Layout& it) { it.number = 0; });
-    changed(row.sources.front(), [](SourceWater& it) { it.ph = kNan; });
+    changed(*row.source(ids.source), [](SourceWater& it) { it.ph = kNan; });
+    changed(*row.source(ids.source), [](SourceWater& it) { it.firstShare = 1.2; });
+    changed(*row.source(ids.source), [](SourceWater& it) { it.firstPart = it.secondPart; });
+    changed(*row.source(ids.source), [](SourceWater& it) { it.firstPart = it.id; });
+    changed(
+        *row.source(ids.source), [](SourceWater& it) { it.firstPart.value = 99; }, Fault::Conflict);
+    changed(layout.layout, [](Layout& it) { it.uptakeHigh_mg_per_L_wk = 1.0; }); // under its lower end
+    changed(layout.regimens.front(), [](DoseRegimen& it) { it.name = u" "_s; });
+    changed(layout.regimens.front(), [](DoseRegimen& it) { it.amount = 0.0; });
+    changed(layout.regimens.front(), [](DoseRegimen& it) { it.weekdays = 0; });
+    changed(layout.regimens.front(), [](DoseRegimen& it) { it.until = it.from.addDays(-1); });
+    changed(layout.regimens.front(), [](DoseRegimen& it) { it.iron_mg_per_mL = kNan; });
+    changed(layout.regimens.front(), [](DoseRegimen& it) { it.salt = u"no-such-salt"_s; });
     changed(row.kits.front(), [](TestKit& it) { it.parameter = u"unheard-of"_s; });
     changed(row.kits.front(), [](TestKit& it) { it.unit = u"mg/L"_s; });
     changed(row.kits.front(), [](TestKit& it) { it.steps = {1.0, 0.5}; });

@@ -44,6 +44,15 @@ void fillTank(Edit& edit, Everything& ids)
     ids.tank = edit.put(tank);
     ids.otherTank = edit.put(tankNamed(u"Fern Hollow"_s));
 
+    SourceWater osmosis;
+    osmosis.name = u"osmosis"_s;
+    osmosis.kind = SourceKind::ReverseOsmosis;
+    ids.osmosis = edit.put(osmosis);
+    SourceWater rain;
+    rain.name = u"rain butt"_s;
+    rain.kind = SourceKind::Rain;
+    ids.rain = edit.put(rain);
+
     SourceWater source;
     source.name = u"kitchen tap"_s;
     source.kind = SourceKind::Blend;
@@ -54,6 +63,9 @@ void fillTank(Edit& edit, Everything& ids)
     source.ph = 7.6;
     source.chloride_mg_per_L = 21.0;
     source.note = u"winter"_s;
+    source.firstPart = ids.osmosis;
+    source.secondPart = ids.rain;
+    source.firstShare = 0.35;
     ids.source = edit.put(source);
 
     Layout layout = layoutIn(ids.tank);
@@ -75,6 +87,8 @@ void fillTank(Edit& edit, Everything& ids)
     layout.filterFlow_L_per_h = 480.0;
     layout.followsCadence = false;
     layout.note = u"slope to the left"_s;
+    layout.uptakeLow_mg_per_L_wk = 2.5;
+    layout.uptakeHigh_mg_per_L_wk = 8.0;
     ids.layout = edit.put(layout);
     ids.otherLayout = edit.put(layoutIn(ids.otherTank));
 }
@@ -172,6 +186,28 @@ void fillRest(Edit& edit, Everything& ids)
     photo.height = 1066;
     photo.note = u"front"_s;
     ids.photo = edit.put(photo);
+
+    DoseRegimen regimen;
+    regimen.tank = ids.tank;
+    regimen.layout = ids.layout;
+    regimen.name = u"green mix"_s;
+    regimen.form = DoseForm::Stock;
+    regimen.salt = u"kno3"_s;
+    regimen.stock_g = 60.0;
+    regimen.stock_mL = 500.0;
+    regimen.nitrate_mg_per_mL = 1.0;
+    regimen.phosphate_mg_per_mL = 0.2;
+    regimen.potassium_mg_per_mL = 3.0;
+    regimen.magnesium_mg_per_mL = 0.4;
+    regimen.iron_mg_per_mL = 0.05;
+    regimen.amount = 2.5;
+    regimen.everyDays = 0;
+    regimen.weekdays = 0b0010101;
+    regimen.from = QDate(2026, 11, 10);
+    regimen.until = QDate(2026, 12, 24);
+    regimen.leanStart = false;
+    regimen.note = u"shake first"_s;
+    ids.regimen = edit.put(regimen);
 
     Supply supply;
     supply.name = u"conditioner"_s;

@@ -49,6 +49,9 @@ struct Everything
     record::TargetId target;
     record::PlanId plan;
     record::ForecastId forecast;
+    record::RegimenId regimen;
+    record::SourceWaterId osmosis; ///< the two parts of `source`
+    record::SourceWaterId rain;
 };
 
 /// Puts one of everything, with every field filled in, in one edit.

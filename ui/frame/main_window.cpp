@@ -401,8 +401,11 @@ void MainWindow::openWork(const care::DueItem& item)
     entry.kind = item.kind == care::WorkKind::WaterChange ? record::EntryKind::WaterChange
                  : item.kind == care::WorkKind::Look      ? record::EntryKind::Observation
                  : item.kind == care::WorkKind::Upkeep    ? record::EntryKind::Upkeep
+                 : item.kind == care::WorkKind::Dose      ? record::EntryKind::Dose
                                                           : record::EntryKind::Note;
     entry.fraction = item.kind == care::WorkKind::WaterChange ? item.fraction : std::nullopt;
+    entry.amount = item.amount;
+    entry.unit = item.unit;
     entry.subject = item.kind == care::WorkKind::WaterChange ? QString() : item.subject;
     m_panels->newEntry(entry);
 }

@@ -116,6 +116,11 @@ void MainWindow::makeRowActions()
                    [this, tank] { m_panels->editTank(tank()); });
     m_actions->add(u"targets"_s, tr("Target &bands..."), Group::Row, {},
                    [this, tank] { m_panels->showTargets(tank()); });
+    m_actions->add(u"doses"_s, tr("&Doses of the tank..."), Group::Row, {}, [this, tank] {
+        if (const auto* layout = m_keeper.row().currentLayout(tank(), m_keeper.clock().now())) {
+            m_panels->showDoses(layout->layout.id);
+        }
+    });
     m_actions->add(u"kits"_s, tr("Test &kits..."), Group::Row, {}, [this] { m_panels->showKits(); });
     m_actions->add(u"source"_s, tr("New &source water..."), Group::Row, {}, [this] { m_panels->showSource({}); });
 }
@@ -195,7 +200,7 @@ void MainWindow::refreshActions()
     const bool writable = open && !m_keeper.isReadOnly();
     const bool tank = open && static_cast<bool>(m_rail->selected());
     const auto enable = [this](const QString& id, bool on) { m_actions->action(id)->setEnabled(on); };
-    for (const QString& id : {u"entry.new"_s, u"entry.change"_s, u"tank.edit"_s, u"targets"_s}) {
+    for (const QString& id : {u"entry.new"_s, u"entry.change"_s, u"tank.edit"_s, u"targets"_s, u"doses"_s}) {
         enable(id, writable && tank);
     }
     enable(u"entries"_s, tank);

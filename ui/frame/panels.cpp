@@ -13,15 +13,17 @@ Panels::Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& regis
     , m_entries(new EntriesPanel(keeper, theme))
     , m_targets(new TargetsEditor(keeper, theme))
     , m_kits(new KitsEditor(keeper, theme))
+    , m_doses(new RegimensEditor(keeper, theme))
     , m_keys(new KeyPanel(registry, theme))
 {
     for (SidePanel* panel : std::initializer_list<SidePanel*>{m_entry, m_reading, m_tank, m_source, m_entries,
-                                                              m_targets, m_kits, m_keys}) {
+                                                              m_targets, m_kits, m_doses, m_keys}) {
         m_host->add(panel);
     }
     connect(m_tank, &TankEditor::kitsWanted, this, &Panels::showKits);
     connect(m_tank, &TankEditor::targetsWanted, this, &Panels::showTargets);
     connect(m_tank, &TankEditor::sourceWanted, this, &Panels::showSource);
+    connect(m_tank, &TankEditor::dosesWanted, this, &Panels::showDoses);
     connect(m_tank, &TankEditor::entriesWanted, this, &Panels::showEntries);
     connect(m_tank, &TankEditor::tankAdded, this, &Panels::tankAdded);
     connect(m_entries, &EntriesPanel::entryWanted, this, &Panels::editEntry);
@@ -86,6 +88,12 @@ void Panels::showKits()
 {
     m_kits->open();
     m_host->open(m_kits);
+}
+
+void Panels::showDoses(record::LayoutId layout)
+{
+    m_doses->setLayout(layout);
+    m_host->open(m_doses);
 }
 
 void Panels::showSource(record::SourceWaterId source)

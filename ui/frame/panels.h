@@ -8,6 +8,7 @@
 #include "ui/pages/editors/entry_editor.h"
 #include "ui/pages/editors/kits_editor.h"
 #include "ui/pages/editors/reading_editor.h"
+#include "ui/pages/editors/regimens_editor.h"
 #include "ui/pages/editors/source_editor.h"
 #include "ui/pages/editors/tank_editor.h"
 #include "ui/pages/editors/targets_editor.h"
@@ -34,6 +35,7 @@ public:
     void showEntries(record::TankId tank);
     void showTargets(record::TankId tank);
     void showKits();
+    void showDoses(record::LayoutId layout);
     void showSource(record::SourceWaterId source);
     void showKeys(const QString& page, const std::vector<KeyPanel::PageKey>& keys);
 
@@ -49,6 +51,7 @@ private:
     EntriesPanel* m_entries;
     TargetsEditor* m_targets;
     KitsEditor* m_kits;
+    RegimensEditor* m_doses;
     KeyPanel* m_keys;
 };
 

@@ -81,6 +81,59 @@ QString cellText(const TrendSeries& series, std::size_t first, std::size_t last,
 
 } // namespace
 
+QString expectedText(const facade::ExpectedPoint& expected, int decimals)
+{
+    const QString low = derivedNumber(expected.low, decimals);
+    const QString high = derivedNumber(expected.high, decimals);
+    return low == high ? low : words("%1–%2").arg(low, high);
+}
+
+namespace {
+
+/// A column beside a series' readings: what was expected at noon of each day that has a row.
+void addExpectedColumn(const TrendModel& model, const TrendSeries& series, const AxisView& axis, PlainTable& table,
+                       const std::vector<qint64>& days)
+{
+    const facade::TrendParameter& parameter = model.parameters[series.parameter];
+    const facade::TrendTank& tank = model.tanks[series.tank];
+    table.header << words("%1, %2 expected, %3").arg(tank.shortName, parameter.symbol, parameter.unitLabel);
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        const qint64 noon = axis.mode == AxisMode::Age
+                                ? tank.flooded + days[i] * kDayMs + kDayMs / 2
+                                : QDateTime(QDate::fromJulianDay(days[i]), QTime(12, 0), axis.zone).toMSecsSinceEpoch();
+        const auto expected = series.expected.at(noon);
+        table.rows[i] << (expected ? expectedText(*expected, parameter.decimals) : QString());
+    }
+}
+
+/// One line a day of what was expected, at its noon by UTC.
+QString expectedCsv(const TrendModel& model, const TrendSeries& series, const AxisView& axis)
+{
+    QString text;
+    if (series.expected.points.empty()) {
+        return text;
+    }
+    const facade::TrendTank& tank = model.tanks[series.tank];
+    const facade::TrendParameter& parameter = model.parameters[series.parameter];
+    const auto number = [](double value) { return QLocale::c().toString(value, 'g', 4); };
+    const qint64 from = std::max(series.expected.points.front().at, instantOf(axis.mode, axis.from, tank.flooded));
+    const qint64 to = std::min(series.expected.points.back().at, instantOf(axis.mode, axis.to, tank.flooded));
+    for (qint64 at = (from / kDayMs) * kDayMs + kDayMs / 2; at <= to; at += kDayMs) {
+        const auto expected = series.expected.at(at);
+        if (!expected) {
+            continue;
+        }
+        const double days = static_cast<double>(at - tank.flooded) / static_cast<double>(kDayMs);
+        text += exchange::csvLine({tank.name, parameter.name, parameter.unitLabel,
+                                   QDateTime::fromMSecsSinceEpoch(at, QTimeZone::utc()).toString(Qt::ISODate),
+                                   QLocale::c().toString(days, 'f', 3), number(expected->mid), number(expected->low),
+                                   number(expected->high), u"expected"_s});
+    }
+    return text;
+}
+
+} // namespace
+
 PlainTable valuesTable(const TrendModel& model, const AxisView& axis)
 {
     PlainTable table;
@@ -108,7 +161,9 @@ PlainTable valuesTable(const TrendModel& model, const AxisView& axis)
     }
     const qint64 now = dayNumber(axis, axis.now, model.tanks.empty() ? 0 : model.tanks.front().flooded);
     const QDate today = QDateTime::fromMSecsSinceEpoch(axis.now, axis.zone).date();
+    std::vector<qint64> numbers;
     for (auto& [day, cells] : days) {
+        numbers.push_back(day);
         if (day <= now) {
             table.currentRow = static_cast<int>(table.rows.size());
         }
@@ -117,6 +172,11 @@ PlainTable valuesTable(const TrendModel& model, const AxisView& axis)
                                            : wording::dateText(QDate::fromJulianDay(day), today));
         row << cells;
         table.rows.push_back(std::move(row));
+    }
+    for (const TrendSeries& series : model.series) {
+        if (!series.expected.points.empty()) {
+            addExpectedColumn(model, series, axis, table, numbers);
+        }
     }
     return table;
 }
@@ -144,6 +204,7 @@ QByteArray trendCsv(const TrendModel& model, const AxisView& axis)
                                        QLocale::c().toString(days, 'f', 3), number(point.value), number(interval.low),
                                        number(interval.high), kind});
         }
+        text += expectedCsv(model, series, axis);
     }
     return text.toUtf8();
 }

@@ -45,7 +45,7 @@ QString whenText(const AxisView& axis, const TrendTank& tank, qint64 at)
     return wording::dateText(dateOf(at, axis.zone), dateOf(axis.now, axis.zone));
 }
 
-TrendCell cellAt(const TrendModel& model, const TrendSeries& series, const AxisView& axis, qint64 own)
+TrendCell readAt(const TrendModel& model, const TrendSeries& series, const AxisView& axis, qint64 own)
 {
     const int decimals = model.parameters[series.parameter].decimals;
     const qint64 at = instantOf(axis.mode, own, model.tanks[series.tank].flooded);
@@ -80,6 +80,16 @@ TrendCell cellAt(const TrendModel& model, const TrendSeries& series, const AxisV
                 {words("%1 d old").arg(std::max<qint64>(1, wholeDays(at - series.points[*before].at)))}};
     }
     return {words("none"), {}};
+}
+
+TrendCell cellAt(const TrendModel& model, const TrendSeries& series, const AxisView& axis, qint64 own)
+{
+    TrendCell cell = readAt(model, series, axis, own);
+    const qint64 at = instantOf(axis.mode, own, model.tanks[series.tank].flooded);
+    if (const auto expected = series.expected.at(at)) {
+        cell.notes << words("expected %1").arg(expectedText(*expected, model.parameters[series.parameter].decimals));
+    }
+    return cell;
 }
 
 QString tableSentence(const TrendTable& table, const TrendRow& row)
@@ -194,6 +204,19 @@ TrendTable readoutTable(const TrendModel& model, const AxisView& axis, qint64 ow
         table.rows.push_back(std::move(row));
     }
     return table;
+}
+
+QStringList expectedSentences(const TrendModel& model, std::size_t parameter, std::size_t selected)
+{
+    const TrendSeries* series = model.find(parameter, selected);
+    if (series == nullptr || series->expected.points.empty()) {
+        return {};
+    }
+    QStringList sentences;
+    if (!series->expectedSentence.isEmpty()) {
+        sentences << series->expectedSentence;
+    }
+    return sentences << words("Expected from doses and changes: %1").arg(series->expected.assumptions.join(u' '));
 }
 
 QStringList eventSentences(const TrendModel& model, const AxisView& axis, qint64 own)

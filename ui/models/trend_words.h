@@ -37,6 +37,8 @@ struct TrendTable
 [[nodiscard]] QString trendNumber(double value, int decimals);
 /// A figure that was worked out and not read: two significant figures, one decimal more than the kit reads at most.
 [[nodiscard]] QString derivedNumber(double value, int decimals);
+/// "18–24".
+[[nodiscard]] QString expectedText(const facade::ExpectedPoint& expected, int decimals);
 /// "day 10", "Thu 19 Nov".
 [[nodiscard]] QString ownPlaceText(const AxisView& axis, qint64 own);
 /// "Slate Ford, nitrite 0.8 mg/L NO₂, 19 Nov 2026 07:30, day 10".
@@ -55,6 +57,10 @@ struct TrendTable
 [[nodiscard]] QStringList comparisonSentences(const facade::TrendModel& model, std::size_t parameter,
                                               std::size_t selected, const AxisView& axis, qint64 from, qint64 to,
                                               std::optional<qint64> cursor);
+
+/// What doses should have come to against the newest reading, for the selected tank, with what was taken for granted.
+[[nodiscard]] QStringList expectedSentences(const facade::TrendModel& model, std::size_t parameter,
+                                            std::size_t selected);
 
 /// What was done and seen on the day at an own place, tank by tank.
 [[nodiscard]] QStringList eventSentences(const facade::TrendModel& model, const AxisView& axis, qint64 own);

@@ -100,6 +100,14 @@ void takeSeries(Span& span, const TrendDrawing& drawing, std::size_t place, cons
             }
         }
     }
+    if (options.expected) {
+        for (const facade::ExpectedPoint& point : series.expected.points) {
+            if (const double x = axis.x(point.at, flooded); x >= axis.left && x <= axis.right()) {
+                span.take(point.low);
+                span.take(point.high);
+            }
+        }
+    }
     if (options.targets) {
         for (const auto& end : {series.targetLow, series.targetHigh}) {
             if (end) {

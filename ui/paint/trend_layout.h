@@ -25,7 +25,8 @@ struct TrendOptions
     bool targets = true;
     bool events = true;
     bool forecast = true;
-    bool steps = true; ///< half a kit step either side of a reading
+    bool expected = true; ///< what doses and changes should have come to
+    bool steps = true;    ///< half a kit step either side of a reading
     bool logarithmic = false;
 
     bool operator==(const TrendOptions&) const = default;

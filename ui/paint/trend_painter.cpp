@@ -71,6 +71,7 @@ void TrendPainter::paint(QPainter& painter, const TimeAxis& axis) const
         paintGround(painter, box, axis);
         painter.setClipRect(box.plot.adjusted(-1, 0, 1, 1), Qt::IntersectClip);
         for (const std::size_t series : box.series) {
+            paintExpected(painter, box, series);
             paintForecast(painter, box, series);
         }
         // The selected tank last: it lies on top.

@@ -40,6 +40,7 @@ private:
     void paintTargets(QPainter& painter, const TrendPanelBox& box) const;
     void paintClear(QPainter& painter, const TrendPanelBox& box) const;
     void paintForecast(QPainter& painter, const TrendPanelBox& box, std::size_t series) const;
+    void paintExpected(QPainter& painter, const TrendPanelBox& box, std::size_t series) const;
     void paintLine(QPainter& painter, const TrendPanelBox& box, std::size_t series) const;
     void paintMarks(QPainter& painter, const TrendPanelBox& box, std::size_t series) const;
     void paintSteps(QPainter& painter, const TrendPanelBox& box, std::size_t series) const;

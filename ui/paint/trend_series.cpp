@@ -213,6 +213,45 @@ void TrendPainter::paintForecast(QPainter& painter, const TrendPanelBox& box, st
     painter.drawPolyline(line(&facade::LaneBand::q50));
 }
 
+/// A range with dotted edges and a line of dashes and dots: told from the forecast in grey, too.
+void TrendPainter::paintExpected(QPainter& painter, const TrendPanelBox& box, std::size_t series) const
+{
+    const auto& points = m_model.series[series].expected.points;
+    if (!m_options.expected || points.size() < 2) {
+        return;
+    }
+    const QColor hue = hueOf(box);
+    const bool selected = m_model.series[series].tank == m_selected;
+    const auto line = [&](double facade::ExpectedPoint::*level) {
+        QPolygonF made;
+        for (const facade::ExpectedPoint& point : points) {
+            made << QPointF(x(box, series, point.at), box.y(point.*level));
+        }
+        return made;
+    };
+    painter.setBrush(Qt::NoBrush);
+    if (box.tank || selected || m_model.tanks.size() == 1) {
+        QPolygonF area = line(&facade::ExpectedPoint::high);
+        const QPolygonF under = line(&facade::ExpectedPoint::low);
+        std::copy(under.crbegin(), under.crend(), std::back_inserter(area));
+        painter.setRenderHint(QPainter::Antialiasing, false);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(faded(hue, m_theme.tokens().scheme() == Scheme::Light ? 0.09 : 0.13));
+        painter.drawPolygon(area);
+        painter.setBrush(Qt::NoBrush);
+        QPen edge(faded(hue, 0.7), 1.0, Qt::SolidLine, Qt::FlatCap);
+        edge.setDashPattern({1, 3});
+        painter.setPen(edge);
+        painter.drawPolyline(line(&facade::ExpectedPoint::low));
+        painter.drawPolyline(line(&facade::ExpectedPoint::high));
+    }
+    painter.setRenderHint(QPainter::Antialiasing);
+    QPen middle(hue, selected ? 1.4 : 1.0, Qt::SolidLine, Qt::FlatCap);
+    middle.setDashPattern({7, 3, 1.5, 3});
+    painter.setPen(middle);
+    painter.drawPolyline(line(&facade::ExpectedPoint::mid));
+}
+
 const TrendSeries* TrendPainter::targetOf(const TrendPanelBox& box) const
 {
     const TrendSeries* of = nullptr;
@@ -227,11 +266,16 @@ const TrendSeries* TrendPainter::targetOf(const TrendPanelBox& box) const
 
 QString TrendPainter::limitWords(const TrendPanelBox& box) const
 {
-    if (!m_options.targets) {
-        return {};
-    }
     const facade::TrendParameter& parameter = m_model.parameters[box.parameter];
     QStringList parts;
+    const bool anyExpected = std::ranges::any_of(
+        box.series, [&](std::size_t place) { return !m_model.series[place].expected.points.empty(); });
+    if (m_options.expected && anyExpected) {
+        parts << words("dash-dots: expected from doses");
+    }
+    if (!m_options.targets) {
+        return parts.join(QStringLiteral("; "));
+    }
     if (const TrendSeries* of = targetOf(box)) {
         const QString band = bandText(of->targetLow, of->targetHigh, parameter.decimals);
         const bool shared = std::ranges::all_of(box.series, [&](std::size_t place) {

@@ -209,8 +209,10 @@ void RowPlanCard::show(const facade::RowPlan& plan, std::optional<double> condit
         m_conditioner->setText(numberText(conditioner_mL_per_100L));
     }
     QStringList totals{wording::litresText(plan.litres)};
-    if (plan.demineralised_L > 0.0) {
-        totals << tr("%1 of it demineralised").arg(wording::litresText(plan.demineralised_L));
+    for (const care::WaterPart& water : plan.waters) {
+        if (plan.waters.size() > 1) {
+            totals << tr("%1 of %2").arg(wording::litresText(water.litres), water.name);
+        }
     }
     if (plan.conditioner_mL) {
         totals << millilitres(*plan.conditioner_mL);
@@ -250,7 +252,9 @@ void RowPlanCard::show(const facade::RowPlan& plan, std::optional<double> condit
         notes << tr("%1 has no measures: its litres are missing from the sums.").arg(tank);
     }
     for (const QString& blend : plan.blendUnknown) {
-        notes << tr("The parts of \"%1\" cannot be told: give its KH and that of the one tap water.").arg(blend);
+        notes << tr("The parts of \"%1\" are not stated: all of it is counted as water to treat. Name its two waters "
+                    "and their share.")
+                     .arg(blend);
     }
     notes << tr("What is overdue counts for today. Large: 40 % of the tank or 60 L and more, a measure of work, not a "
                 "limit for animals.");

@@ -97,6 +97,8 @@ void TankEditor::makeWaterForm()
     m_par = addField(form, tr("Light at the bed, µmol/m²/s"), tr("not measured"));
     m_flow = addField(form, tr("Filter flow, %1").arg(unitLabel(u"flow"_s)));
     m_temperature = addField(form, tr("Temperature, %1").arg(m_temperatureUnit.label));
+    m_uptakeLow = addField(form, tr("Plants take up at least, mg/L NO₃ a week"), tr("by density"));
+    m_uptakeHigh = addField(form, tr("Plants take up at most, mg/L NO₃ a week"), tr("by density"));
     m_cadence = new QCheckBox(tr("Forecasts follow the proposed cadence"));
     m_cadence->setAccessibleName(m_cadence->text());
     form->addRow(m_cadence);
@@ -111,7 +113,7 @@ void TankEditor::makeLinks()
 {
     m_kits = new Text(theme(), TextStyle::Secondary);
     m_kits->setWordWrap(true);
-    body()->addWidget(new Text(theme(), TextStyle::Strong, tr("Kits, targets, entries")));
+    body()->addWidget(new Text(theme(), TextStyle::Strong, tr("Kits, targets, doses, entries")));
     body()->addWidget(m_kits);
     m_links = new QWidget;
     auto* flow = new FlowLayout(m_links, 8);
@@ -124,6 +126,7 @@ void TankEditor::makeLinks()
     };
     link(tr("Test kits..."), [this] { emit kitsWanted(); });
     link(tr("Target bands..."), [this] { emit targetsWanted(m_tank.id); });
+    link(tr("Doses..."), [this] { emit dosesWanted(m_layout.id); });
     link(tr("Entries..."), [this] { emit entriesWanted(m_tank.id); });
     link(tr("Source water..."),
          [this] { emit sourceWanted(record::SourceWaterId{m_source->currentData().toLongLong()}); });
@@ -168,6 +171,8 @@ void TankEditor::bind()
     m_layoutFields.number(m_par, &record::Layout::lightPar, 0, 2500);
     m_layoutFields.number(m_flow, &record::Layout::filterFlow_L_per_h, 0, 20000, {{}, m_volume.factor});
     m_layoutFields.number(m_temperature, &record::Layout::temperature_C, 0, 45, m_temperatureUnit);
+    m_layoutFields.optional(m_uptakeLow, &record::Layout::uptakeLow_mg_per_L_wk, 0, 1000);
+    m_layoutFields.optional(m_uptakeHigh, &record::Layout::uptakeHigh_mg_per_L_wk, 0, 1000);
     m_layoutFields.flag(m_cadence, &record::Layout::followsCadence);
     m_layoutFields.text(m_layoutNote, &record::Layout::note);
 }
@@ -294,6 +299,10 @@ QString TankEditor::read(record::Tank& tank, record::Layout& layout) const
     }
     if (layout.ended && !layout.ended->isValid()) {
         return tr("The day it ended is not understood. Type it as 2026-11-25, or leave it empty.");
+    }
+    if (layout.uptakeLow_mg_per_L_wk && layout.uptakeHigh_mg_per_L_wk &&
+        *layout.uptakeLow_mg_per_L_wk > *layout.uptakeHigh_mg_per_L_wk) {
+        return tr("The least the plants take up lies above the most.");
     }
     if (layout.ended && *layout.ended < layout.flooded) {
         return tr("The layout ends before it was flooded.");

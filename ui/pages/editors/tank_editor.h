@@ -34,6 +34,7 @@ signals:
     void kitsWanted();
     void targetsWanted(littoral::record::TankId tank);
     void sourceWanted(littoral::record::SourceWaterId source);
+    void dosesWanted(littoral::record::LayoutId layout);
     void entriesWanted(littoral::record::TankId tank);
 
 private:
@@ -63,7 +64,7 @@ private:
     FormBinder<record::Layout> m_layoutFields;
     QLineEdit *m_name, *m_length, *m_depth, *m_height, *m_glass, *m_note;
     QLineEdit *m_layoutName, *m_bedLitres, *m_rock, *m_gap, *m_net, *m_co2Target, *m_co2Hours, *m_lightHours, *m_par,
-        *m_flow, *m_temperature, *m_layoutNote;
+        *m_flow, *m_temperature, *m_uptakeLow, *m_uptakeHigh, *m_layoutNote;
     MomentEdit *m_flooded, *m_ended;
     QComboBox *m_start, *m_bed, *m_plants, *m_source, *m_co2;
     QCheckBox *m_hardens, *m_cadence;

@@ -3,6 +3,7 @@
 
 #include "core/wording/numbers.h"
 #include "ui/models/stock_words.h"
+#include "ui/pages/stock/co2_trials_card.h"
 #include "ui/pages/stock/lineage_view.h"
 #include "ui/pages/stock/stock_cards.h"
 #include "ui/pages/stock/stock_tables.h"
@@ -72,6 +73,7 @@ StockPage::StockPage(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme
     , m_plants(new PlantsTable(theme, *m_plantsModel))
     , m_addition(new AdditionCard(keeper, *m_desk, theme))
     , m_gates(new StockGatesCard(theme))
+    , m_co2(new Co2TrialsCard(keeper, theme))
     , m_acclimation(new AcclimationCard(theme))
     , m_lineage(new LineageView(theme))
     , m_title(new Text(theme, TextStyle::Name))
@@ -99,6 +101,7 @@ StockPage::StockPage(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme
     left->setSpacing(12);
     left->addWidget(makeAnimals());
     left->addWidget(makePlants());
+    left->addWidget(m_co2);
     m_lineageCard = makeLineage();
     left->addWidget(m_lineageCard);
     left->addStretch(1);
@@ -244,6 +247,10 @@ void StockPage::connectAll()
     connect(m_addition, &AdditionCard::wishChanged, this, &StockPage::refreshNow);
     connect(m_addition, &AdditionCard::told, this, &StockPage::told);
     connect(m_addition, &AdditionCard::failed, this, &StockPage::failed);
+    connect(m_co2, &Co2TrialsCard::told, this, &StockPage::told);
+    connect(m_co2, &Co2TrialsCard::failed, this, &StockPage::failed);
+    connect(m_co2, &Co2TrialsCard::entryOpenWanted, this, &StockPage::entryOpenWanted);
+    connect(m_co2, &Co2TrialsCard::newEntryWanted, this, &StockPage::newEntryWanted);
     connect(m_lineage, &LineageView::entryOpenWanted, this, &StockPage::entryOpenWanted);
     connect(m_quarantine, &QPushButton::clicked, this, &StockPage::quarantineDone);
     auto* filter = new QAction(tr("Filter the stock"), this);
@@ -317,6 +324,7 @@ void StockPage::refreshNow()
                                    : tr("No arrival, loss or sign of illness is recorded here: no clock runs."));
     m_quarantine->setVisible(m_stock.clock.has_value() && !m_stock.clock->done);
     m_quarantine->setEnabled(m_keeper.hasStore() && !m_keeper.isReadOnly());
+    m_co2->setLayout(id, m_book);
     m_lineage->setMoves(m_stock, m_keeper.row(), today);
     m_lineage->setVisible(!m_stock.moves.empty());
     m_noMoves->setVisible(m_stock.moves.empty());
@@ -407,7 +415,7 @@ QString StockPage::focusedSpecies() const
 
 QList<QWidget*> StockPage::regions() const
 {
-    return {m_bar, m_animals, m_plants, m_lineageCard, m_addition, m_acclimation};
+    return {m_bar, m_animals, m_plants, m_co2, m_lineageCard, m_addition, m_acclimation};
 }
 
 void StockPage::arrange()

@@ -15,6 +15,7 @@ class QPushButton;
 namespace littoral::ui {
 
 class AcclimationCard;
+class Co2TrialsCard;
 class AdditionCard;
 class AnimalsTable;
 class StockGatesCard;
@@ -46,6 +47,7 @@ public:
     [[nodiscard]] AdditionCard* addition() { return m_addition; }
     [[nodiscard]] AcclimationCard* acclimation() { return m_acclimation; }
     [[nodiscard]] LineageView* lineage() { return m_lineage; }
+    [[nodiscard]] Co2TrialsCard* co2Trials() { return m_co2; }
     [[nodiscard]] facade::StockDesk& desk() { return *m_desk; }
     /// Species under the keyboard, for the guide; empty when there is none.
     [[nodiscard]] QString focusedSpecies() const;
@@ -93,6 +95,7 @@ private:
     PlantsTable* m_plants;
     AdditionCard* m_addition;
     StockGatesCard* m_gates;
+    Co2TrialsCard* m_co2;
     AcclimationCard* m_acclimation;
     LineageView* m_lineage;
     StockCard* m_lineageCard;

@@ -44,6 +44,7 @@ TrendsBar::TrendsBar(const Theme& theme, TimeAxis& axis, QWidget* parent)
     , m_targets(check(tr("Targets"), true))
     , m_events(check(tr("Events"), true))
     , m_forecast(check(tr("Forecast"), true))
+    , m_expected(check(tr("Expected"), true))
     , m_steps(check(tr("Kit steps"), true))
     , m_log(check(tr("Log scale"), false))
     , m_side(new SegmentedControl(tr("Beside the charts"), {tr("Choose"), tr("Read")}))
@@ -54,6 +55,7 @@ TrendsBar::TrendsBar(const Theme& theme, TimeAxis& axis, QWidget* parent)
     m_span->setAccessibleName(tr("Span of the time axis"));
     m_span->setPlaceholderText(tr("as zoomed"));
     m_spanLabel->setBuddy(m_span);
+    m_expected->setToolTip(tr("What doses and water changes should have come to, with the range that uptake leaves"));
     m_steps->setToolTip(tr("Half a kit step either side of each reading"));
     m_table->setCheckable(true);
     m_table->setProperty("keyHint", QStringLiteral("T"));
@@ -63,7 +65,7 @@ TrendsBar::TrendsBar(const Theme& theme, TimeAxis& axis, QWidget* parent)
     auto* line = new FlowLayout(this, 12);
     for (QWidget* widget :
          std::initializer_list<QWidget*>{m_arrangement, m_mode, m_spanLabel, m_span, m_targets, m_events, m_forecast,
-                                         m_steps, m_log, m_side, m_table, m_export}) {
+                                         m_expected, m_steps, m_log, m_side, m_table, m_export}) {
         line->addWidget(widget);
     }
     connect(m_arrangement, &SegmentedControl::chosen, this, &TrendsBar::optionsChanged);
@@ -117,6 +119,7 @@ TrendOptions TrendsBar::options() const
             m_targets->isChecked(),
             m_events->isChecked(),
             m_forecast->isChecked(),
+            m_expected->isChecked(),
             m_steps->isChecked(),
             m_log->isChecked()};
 }

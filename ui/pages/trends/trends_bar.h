@@ -63,7 +63,7 @@ private:
     SegmentedControl* m_mode;
     QLabel* m_spanLabel;
     QComboBox* m_span;
-    QCheckBox *m_targets, *m_events, *m_forecast, *m_steps, *m_log;
+    QCheckBox *m_targets, *m_events, *m_forecast, *m_expected, *m_steps, *m_log;
     SegmentedControl* m_side;
     QPushButton* m_table;
     QPushButton* m_export;

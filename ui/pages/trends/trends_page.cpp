@@ -293,7 +293,7 @@ void TrendsPage::refresh()
 void TrendsPage::draw()
 {
     // Layouts are drawn in the order of the row, so that a tank keeps its dash.
-    facade::TrendChoice choice{m_layouts, m_shown};
+    facade::TrendChoice choice{m_layouts, m_shown, m_keeper.clock().now()};
     auto model =
         facade::trendOf(m_keeper.row(), choice, [this](record::LayoutId layout) { return m_forecasts.result(layout); });
     m_view->setDrawing(std::make_shared<const TrendDrawing>(std::move(model)));
@@ -349,8 +349,10 @@ void TrendsPage::updateFigures()
     const TrendView::Stretch stretch = m_view->stretch();
     const AxisView axis = m_axis.view(0, 1);
     m_side->setStatistics(statisticsTable(model, parameter, axis, stretch.from, stretch.to), m_view->hasStretch());
-    m_side->setComparison(comparisonSentences(model, parameter, m_view->selected(), axis, stretch.from, stretch.to,
-                                              m_view->hasCursor() ? std::optional(m_view->cursor()) : std::nullopt));
+    QStringList sentences = expectedSentences(model, parameter, m_view->selected());
+    sentences << comparisonSentences(model, parameter, m_view->selected(), axis, stretch.from, stretch.to,
+                                     m_view->hasCursor() ? std::optional(m_view->cursor()) : std::nullopt);
+    m_side->setComparison(sentences);
 }
 
 bool TrendsPage::isTable() const
