@@ -184,7 +184,7 @@ struct FanBuilder
                                                    QLocale().toString(reading->at.toDateTime(), u"d MMM HH:mm"_s))});
             }
         }
-        const double caution = care::limits::kFreeAmmoniaAnimals;
+        const double caution = care::limitsOf(frame.asked.row).freeAmmoniaAnimals;
         panel.limits.push_back({caution, words("caution %1").arg(wording::numberText(caution, 2))});
         fans.panels.push_back(std::move(panel));
     }
