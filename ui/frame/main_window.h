@@ -4,6 +4,7 @@
 #include "core/facade/forecasts.h"
 #include "core/facade/keeper.h"
 #include "ui/frame/action_registry.h"
+#include "ui/frame/reminder.h"
 #include "ui/frame/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ask.h"
@@ -68,10 +69,11 @@ public:
     [[nodiscard]] NoticeStrip* errorStrip() { return m_error; }
     [[nodiscard]] NoticeStrip* banner() { return m_banner; }
     [[nodiscard]] TopBar* topBar() { return m_top; }
+    [[nodiscard]] Reminder& reminder() { return m_reminder; }
     [[nodiscard]] Page page() const { return m_page; }
     void showPage(Page page);
-    /// The guide at what is focused, else at its start; at a topic, if one is given (a topic's id, a caution's id, a
-    /// subject of observations, a species).
+    /// The guide beside the page at what is focused; at a topic, if one is given (a topic's id, a caution's id, a
+    /// subject of observations, a species). On the Guide page itself it opens there.
     void openGuide(const QString& topic = {});
 
 protected:
@@ -91,6 +93,7 @@ private:
     void makeTrendsActions();
     void makeCycleActions();
     void makeLookActions();
+    void makeReminderActions();
     void makeMenu();
     void connectStore();
     void connectPages();
@@ -98,7 +101,9 @@ private:
     void refreshActions();
     void refreshPages();
     [[nodiscard]] QWidget* widgetOf(Page page) const;
-    [[nodiscard]] QString focusedTopic() const;
+    /// What F1 may be about, the closest first.
+    [[nodiscard]] QStringList focusedTopics() const;
+    void connectGuide();
     void select(record::TankId tank);
     void openWork(const care::DueItem& item);
     void showKeys();
@@ -119,6 +124,8 @@ private:
     facade::Forecasts& m_forecasts;
     Theme& m_theme;
     Session m_session;
+    TrayNotifier m_tray;
+    Reminder m_reminder;
     Scheme m_system = Scheme::Light;
     Page m_page = Page::Lanes;
     Page m_beforeGuide = Page::Lanes;
