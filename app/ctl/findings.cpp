@@ -128,6 +128,9 @@ QString findingsText(const Asked& asked)
         addLines(text, words("Speaks against it"), evidenceLines(finding.opposing(), asked));
         addLines(text, words("Not known"), unknownLines(finding, asked).mid(0, kUnknownShown));
         addLines(text, words("Before anything is done"), cautionLines(finding, asked, printed));
+        if (const QString deferral = wording::healthDeferral(condition); !deferral.isEmpty()) {
+            addLines(text, words("Who decides"), {deferral});
+        }
         addLines(text, words("First"), translated(condition.actions));
         addLines(text, words("Avoid"), translated(condition.avoid));
         addLines(text, words("Next look"), {wording::factText(condition.check)});
@@ -155,6 +158,8 @@ QJsonObject findingJson(const Finding& finding, const Asked& asked)
             {u"against"_s, QJsonArray::fromStringList(evidenceLines(finding.opposing(), asked))},
             {u"unknown"_s, QJsonArray::fromStringList(unknownLines(finding, asked))},
             {u"cautions"_s, QJsonArray::fromStringList(condition.cautions)},
+            {u"deferral"_s, wording::healthDeferral(condition)},
+            {u"own"_s, condition.own},
             {u"actions"_s, QJsonArray::fromStringList(translated(condition.actions))},
             {u"avoid"_s, QJsonArray::fromStringList(translated(condition.avoid))},
             {u"next"_s, wording::factText(condition.check)},

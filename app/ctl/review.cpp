@@ -2,6 +2,7 @@
 #include "app/ctl/arguments.h"
 #include "app/ctl/verbs.h"
 #include "core/care/age.h"
+#include "core/facade/reset_forecast.h"
 #include "core/wording/finding_sentences.h"
 #include "core/wording/numbers.h"
 
@@ -9,7 +10,10 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QMap>
+#include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace littoral::ctl {
 
@@ -37,6 +41,7 @@ struct Review
     findings::ChangeReview changes;
     std::vector<Point> points;
     std::vector<findings::Exposure> exposures;
+    std::optional<facade::ResetForecast> reset; ///< of a layout that runs, if wanted
 };
 
 Review reviewOf(const record::Row& row, const record::LayoutRecord& layout, const record::Moment& now,
@@ -66,6 +71,36 @@ QString onsetText(const Review& review)
     const QString day = wording::dateText(review.changes.onset.localDate(), review.today);
     return review.onsetFound ? words("Trouble began on %1.").arg(day)
                              : words("Nothing on record went wrong; the days before %1 are looked at.").arg(day);
+}
+
+const QMap<QString, record::StartMethod>& starts()
+{
+    static const QMap<QString, record::StartMethod> all{{u"new-media"_s, record::StartMethod::NewMedia},
+                                                        {u"mature-media"_s, record::StartMethod::MatureMedia},
+                                                        {u"starter"_s, record::StartMethod::Starter}};
+    return all;
+}
+
+std::optional<record::StartMethod> startOf(const QString& code)
+{
+    const auto found = starts().find(code.isEmpty() ? u"new-media"_s : code);
+    return found == starts().end() ? std::nullopt : std::optional(*found);
+}
+
+QString resetText(const facade::ResetForecast& made)
+{
+    const facade::ResetTable table = facade::resetTable(made);
+    QString text = u'\n' + words("Carry on, or start afresh: both forecast") + u"\n  "_s + table.headline + u'\n';
+    for (const QStringList& row : table.rows) {
+        text += u"  "_s +
+                words("%1: carrying on %2, changes until then %3; starting afresh %4, changes until then %5")
+                    .arg(row.value(0), row.value(1), row.value(2), row.value(3), row.value(4)) +
+                u'\n';
+    }
+    for (const QString& sentence : table.sentences) {
+        text += u"  "_s + sentence + u'\n';
+    }
+    return text;
 }
 
 QString reviewText(const Review& review)
@@ -102,7 +137,7 @@ QString reviewText(const Review& review)
     for (const findings::Exposure& exposure : review.exposures) {
         text += u"  "_s + wording::exposureText(exposure, review.today) + u'\n';
     }
-    return text;
+    return review.reset ? text + resetText(*review.reset) : text;
 }
 
 double rounded(double value)
@@ -124,6 +159,37 @@ QJsonArray changesJson(const Review& review)
                                {u"first"_s, change.first.toIso()}});
     }
     return all;
+}
+
+QJsonObject wayJson(const facade::ResetWay& way)
+{
+    const auto day = [&](double age) {
+        return std::isfinite(age) ? QJsonValue(rounded(std::max(0.0, age - way.ageNow))) : QJsonValue();
+    };
+    QJsonArray gates;
+    for (const facade::ResetGate& gate : way.gates) {
+        gates.append(
+            QJsonObject{{u"key"_s, gate.key},
+                        {u"days"_s, QJsonArray{day(gate.odds.day[1]), day(gate.odds.day[3]), day(gate.odds.day[5])}},
+                        {u"not_by_last"_s, rounded(gate.odds.notByLast)},
+                        {u"changes"_s, rounded(gate.changes)},
+                        {u"litres"_s, rounded(gate.litres)}});
+    }
+    return {{u"fitted"_s, way.fitted},
+            {u"readings"_s, way.readings},
+            {u"changes"_s, rounded(way.changes)},
+            {u"litres"_s, rounded(way.litres)},
+            {u"gates"_s, gates},
+            {u"assumed"_s, QJsonArray::fromStringList(way.assumed)},
+            {u"learned"_s, QJsonArray::fromStringList(way.learned)}};
+}
+
+QJsonObject resetJson(const facade::ResetForecast& made)
+{
+    return {{u"start"_s, starts().key(made.start)},
+            {u"window_days"_s, facade::kResetWindow_d},
+            {u"keep"_s, wayJson(made.keep)},
+            {u"fresh"_s, wayJson(made.fresh)}};
 }
 
 QByteArray reviewJson(const Review& review)
@@ -151,20 +217,23 @@ QByteArray reviewJson(const Review& review)
                                      {u"hours_not_read"_s, rounded(exposure.gapHours)},
                                      {u"worst"_s, rounded(exposure.worst)}});
     }
-    return QJsonDocument(QJsonObject{{u"tank"_s, review.tank},
-                                     {u"on"_s, review.today.toString(Qt::ISODate)},
-                                     {u"onset"_s, review.changes.onset.toIso()},
-                                     {u"onset_found"_s, review.onsetFound},
-                                     {u"from"_s, review.changes.from.toIso()},
-                                     {u"changes"_s, changesJson(review)},
-                                     {u"change_points"_s, points},
-                                     {u"exposures"_s, exposures}})
-        .toJson();
+    QJsonObject object{{u"tank"_s, review.tank},
+                       {u"on"_s, review.today.toString(Qt::ISODate)},
+                       {u"onset"_s, review.changes.onset.toIso()},
+                       {u"onset_found"_s, review.onsetFound},
+                       {u"from"_s, review.changes.from.toIso()},
+                       {u"changes"_s, changesJson(review)},
+                       {u"change_points"_s, points},
+                       {u"exposures"_s, exposures}};
+    if (review.reset) {
+        object[u"reset"_s] = resetJson(*review.reset);
+    }
+    return QJsonDocument(object).toJson();
 }
 
 Arguments reviewArguments()
 {
-    return {u"review FILE --tank NAME [--onset DATE] [--json]"_s,
+    return {u"review FILE --tank NAME [--onset DATE] [--start METHOD] [--no-reset] [--json]"_s,
             words("Reviews a tank: what changed in the 21 days before trouble began, where its readings changed "
                   "level, and the hours it spent beyond limits."),
             {u"littoralctl review row.littoral --tank \"Fen Corner\""_s,
@@ -176,6 +245,9 @@ void declareOptions(Arguments& arguments)
     arguments.operand(u"FILE"_s, words("The store, a file ending in .littoral."));
     arguments.option(u"tank"_s, u"NAME"_s, words("The tank."));
     arguments.option(u"onset"_s, u"DATE"_s, words("When trouble began; found in the record if not given."));
+    arguments.option(u"start"_s, u"METHOD"_s,
+                     words("How a fresh start would begin: new-media (if not given), mature-media or starter."));
+    arguments.flag(u"no-reset"_s, words("Do not forecast carrying on against starting afresh."));
     arguments.flag(u"json"_s, words("Print JSON instead of text."));
 }
 
@@ -220,6 +292,19 @@ int runReview(Context& context, const QStringList& line)
     }
     Review review = reviewOf(keeper->row(), *layout, until, onset);
     review.tank = tank->name;
+    const auto start = startOf(arguments.value(u"start"_s));
+    if (!start) {
+        return arguments.misused(context, words("--start takes new-media, mature-media or starter."));
+    }
+    if (!arguments.isSet(u"no-reset"_s) && !layout->layout.ended) {
+        facade::Learning learning;
+        auto reset = facade::resetForecast(keeper->row(), layout->layout.id, *start, now, learning);
+        if (reset) {
+            review.reset = std::move(*reset);
+        } else {
+            context.err << QString::fromStdString(reset.error().sentence()) << '\n';
+        }
+    }
     if (arguments.json()) {
         context.out << QString::fromUtf8(reviewJson(review));
     } else {

@@ -40,6 +40,7 @@ public:
         : m_row(row)
         , m_layout(layout)
         , m_now(now)
+        , m_limits(limitsOf(row))
         , m_animals(stockAt(layout, now).any())
     {
     }
@@ -106,6 +107,21 @@ private:
         return {AlertKind::AboveLimit, level, limit, forbids, QString::fromUtf8(source)};
     }
 
+    /// By one of the limits, which the keeper may have set; `share` of it.
+    Bound above(Status level, double Limits::*limit, bool forbids, const char* source, double share = 1.0) const
+    {
+        return bound(AlertKind::AboveLimit, level, limit, forbids, source, share);
+    }
+    Bound below(Status level, double Limits::*limit, bool forbids) const
+    {
+        return bound(AlertKind::BelowLimit, level, limit, forbids, kPractice, 1.0);
+    }
+    Bound bound(AlertKind kind, Status level, double Limits::*limit, bool forbids, const char* source,
+                double share) const
+    {
+        return {kind, level, m_limits.*limit * share, forbids, m_limits.sourceOf(limit, QString::fromUtf8(source))};
+    }
+
     void nitrogen()
     {
         const auto free = [this](const Reading& r) {
@@ -116,37 +132,36 @@ private:
         // The limits are themselves too much: "at or above", hence the least step below.
         constexpr double kAtOrAbove = 1.0 - 1e-9;
         if (m_animals) {
-            readings(u"tan"_s, u"nh3"_s, above(Status::Act, limits::kFreeAmmoniaAnimals * kAtOrAbove, true, published),
+            readings(u"tan"_s, u"nh3"_s, above(Status::Act, &Limits::freeAmmoniaAnimals, true, published, kAtOrAbove),
                      kCycleFreshDays, free);
-            const double nitrite = isPoorInChloride(m_row, m_layout, m_now) ? limits::kNitriteAnimalsPoorChloride
-                                                                            : limits::kNitriteAnimals;
-            plain(u"no2"_s, above(Status::Act, nitrite * kAtOrAbove, true, published), kCycleFreshDays);
-            plain(u"tan"_s, above(Status::Watch, limits::kAmmoniaClear, true, kPractice), kCycleFreshDays);
+            double Limits::*const nitrite = isPoorInChloride(m_row, m_layout, m_now)
+                                                ? &Limits::nitriteAnimalsPoorChloride
+                                                : &Limits::nitriteAnimals;
+            plain(u"no2"_s, above(Status::Act, nitrite, true, published, kAtOrAbove), kCycleFreshDays);
+            plain(u"tan"_s, above(Status::Watch, &Limits::ammoniaClear, true, kPractice), kCycleFreshDays);
         } else {
-            plain(u"tan"_s, above(Status::Act, limits::kAmmoniaPlants * kAtOrAbove, true, kPractice), kCycleFreshDays);
-            plain(u"no2"_s, above(Status::Watch, limits::kNitriteWatch, true, kPractice), kCycleFreshDays);
+            plain(u"tan"_s, above(Status::Act, &Limits::ammoniaPlants, true, kPractice, kAtOrAbove), kCycleFreshDays);
+            plain(u"no2"_s, above(Status::Watch, &Limits::nitriteWatch, true, kPractice), kCycleFreshDays);
         }
         if (m_animals) {
-            plain(u"no3"_s, above(Status::Act, limits::kNitrateAny, true, kPractice));
-            plain(u"no3"_s, above(Status::Watch, limits::kNitrateAnimals, false, kPractice));
+            plain(u"no3"_s, above(Status::Act, &Limits::nitrateAny, true, kPractice));
+            plain(u"no3"_s, above(Status::Watch, &Limits::nitrateAnimals, false, kPractice));
         } else {
-            plain(u"no3"_s, above(Status::Watch, limits::kNitrateAny, false, kPractice));
+            plain(u"no3"_s, above(Status::Watch, &Limits::nitrateAny, false, kPractice));
         }
     }
 
     void others()
     {
         if (m_animals) {
-            plain(u"co2"_s, above(Status::Act, limits::kCo2Animals_mg_per_L, true, kPractice), kCycleFreshDays);
+            plain(u"co2"_s, above(Status::Act, &Limits::co2Animals_mg_per_L, true, kPractice), kCycleFreshDays);
             plain(u"cu"_s, above(Status::Act, 0.02, true, kPractice));
         }
         plain(u"temp"_s, above(Status::Act, 30.0, true, kPractice), kCycleFreshDays);
-        plain(u"temp"_s, above(Status::Watch, limits::kWarm_C, true, kPractice), kCycleFreshDays);
-        plain(u"temp"_s, {AlertKind::BelowLimit, Status::Watch, limits::kCool_C, true, QString::fromUtf8(kPractice)},
-              kCycleFreshDays);
+        plain(u"temp"_s, above(Status::Watch, &Limits::warm_C, true, kPractice), kCycleFreshDays);
+        plain(u"temp"_s, below(Status::Watch, &Limits::cool_C, true), kCycleFreshDays);
         if (m_row.target(m_layout.layout.tank, u"kh"_s) == nullptr && m_layout.layout.bed != record::Bed::RichSoil) {
-            plain(u"kh"_s,
-                  {AlertKind::BelowLimit, Status::Watch, limits::kLowAlkalinity, false, QString::fromUtf8(kPractice)});
+            plain(u"kh"_s, below(Status::Watch, &Limits::lowAlkalinity, false));
         }
     }
 
@@ -220,6 +235,7 @@ private:
     const record::Row& m_row;
     const record::LayoutRecord& m_layout;
     record::Moment m_now;
+    const Limits m_limits;
     bool m_animals;
     std::vector<Alert> m_found;
 };

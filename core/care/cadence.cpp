@@ -23,12 +23,11 @@ constexpr int kPlantedDay = 1;
 constexpr int kMostSteps = 6;
 
 /// Were the newest readings of ammonia and nitrite before `at` clear?
-bool wasClear(const record::LayoutRecord& layout, const record::Moment& at)
+bool wasClear(const record::LayoutRecord& layout, const record::Moment& at, const Limits& limits)
 {
     const record::Reading* tan = layout.newest(u"tan"_s, at);
     const record::Reading* no2 = layout.newest(u"no2"_s, at);
-    return tan != nullptr && no2 != nullptr && tan->value <= limits::kAmmoniaClear &&
-           no2->value <= limits::kNitriteClear;
+    return tan != nullptr && no2 != nullptr && tan->value <= limits.ammoniaClear && no2->value <= limits.nitriteClear;
 }
 
 } // namespace
@@ -93,7 +92,8 @@ Cadence::Cadence(const WorkTemplate& work, const Circumstances& at)
         m_begins = *m_tableStart;
     } else if (const auto planted = plantedAt(*at.layout, at.now)) {
         m_begins = planted->localDate();
-        m_tableStart = m_begins.addDays(-(wasClear(*at.layout, *planted) ? kPlantedClearDay : kPlantedDay));
+        m_tableStart =
+            m_begins.addDays(-(wasClear(*at.layout, *planted, limitsOf(*at.row)) ? kPlantedClearDay : kPlantedDay));
     }
 }
 

@@ -82,24 +82,23 @@ CyclePhase whenClear(const Seen& ammonia, const Seen& nitrite, const record::Lay
 }
 
 CyclePhase judge(const record::Layout& layout, const std::vector<const Reading*>& tan,
-                 const std::vector<const Reading*>& no2, const Moment& at)
+                 const std::vector<const Reading*>& no2, const Limits& limits, const Moment& at)
 {
     if (!layout.flooded.isValid() || layout.flooded > at) {
         return CyclePhase::Unknown;
     }
     const int age = ageDays(layout, at.localDate());
-    const Seen ammonia = look(tan, at, limits::kAmmoniaClear);
-    const Seen nitrite = look(no2, at, limits::kNitriteClear);
+    const Seen ammonia = look(tan, at, limits.ammoniaClear);
+    const Seen nitrite = look(no2, at, limits.nitriteClear);
     const bool ammoniaFresh = isFresh(ammonia, at);
     const bool nitriteFresh = isFresh(nitrite, at);
-    const bool ammoniaUp = ammoniaFresh && ammonia.raised(limits::kAmmoniaClear);
-    const bool nitriteUp = nitriteFresh && nitrite.raised(limits::kNitriteClear);
+    const bool ammoniaUp = ammoniaFresh && ammonia.raised(limits.ammoniaClear);
+    const bool nitriteUp = nitriteFresh && nitrite.raised(limits.nitriteClear);
     if (layout.start == record::StartMethod::MatureMedia && age <= kMatureMediaDays && (ammoniaUp || nitriteUp) &&
-        (!nitriteUp || nitrite.newest->value < limits::kNitriteAnimals) &&
-        (!ammoniaUp || ammonia.newest->value < 1.0)) {
+        (!nitriteUp || nitrite.newest->value < limits.nitriteAnimals) && (!ammoniaUp || ammonia.newest->value < 1.0)) {
         return CyclePhase::MatureMediaSettling;
     }
-    if (nitriteUp && (!ammoniaUp || nitrite.newest->value >= limits::kNitriteAnimals)) {
+    if (nitriteUp && (!ammoniaUp || nitrite.newest->value >= limits.nitriteAnimals)) {
         return nitrite.nearPeak() ? CyclePhase::NitriteRising : CyclePhase::NitriteFalling;
     }
     if (ammoniaUp) {
@@ -134,10 +133,20 @@ std::set<qint64> turningPoints(const record::Layout& layout, const std::vector<c
 
 CyclePhase cyclePhase(const record::LayoutRecord& layout, const Moment& at)
 {
-    return judge(layout.layout, layout.readingsOf(u"tan"_s), layout.readingsOf(u"no2"_s), at);
+    return cyclePhase(layout, at, Limits{});
 }
 
 std::vector<CyclePhaseSpan> cyclePhases(const record::LayoutRecord& layout, const Moment& until)
+{
+    return cyclePhases(layout, until, Limits{});
+}
+
+CyclePhase cyclePhase(const record::LayoutRecord& layout, const Moment& at, const Limits& limits)
+{
+    return judge(layout.layout, layout.readingsOf(u"tan"_s), layout.readingsOf(u"no2"_s), limits, at);
+}
+
+std::vector<CyclePhaseSpan> cyclePhases(const record::LayoutRecord& layout, const Moment& until, const Limits& limits)
 {
     const record::Layout& l = layout.layout;
     const Moment end = l.ended && *l.ended < until ? *l.ended : until;
@@ -154,7 +163,7 @@ std::vector<CyclePhaseSpan> cyclePhases(const record::LayoutRecord& layout, cons
         if (at < l.flooded || at >= end) {
             continue;
         }
-        const CyclePhase now = judge(l, tan, no2, at);
+        const CyclePhase now = judge(l, tan, no2, limits, at);
         if (spans.empty() || spans.back().phase != now) {
             if (!spans.empty()) {
                 spans.back().to = at;

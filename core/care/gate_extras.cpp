@@ -58,6 +58,15 @@ bool GateExtras::knows(const QString& key)
     return rules().contains(key);
 }
 
+QStringList GateExtras::keys()
+{
+    QStringList all;
+    for (const auto& [key, rule] : rules()) {
+        all << key;
+    }
+    return all;
+}
+
 GateCondition GateExtras::judge(const QString& key) const
 {
     GateCondition condition;
@@ -139,18 +148,19 @@ void GateExtras::algaeToEat(GateCondition& condition) const
     condition.state = looked ? Known::Unmet : Known::Unknown;
 }
 
-/// Gates hold outside 20-28 degrees.
+/// Gates hold outside the temperatures of the limits.
 void GateExtras::temperature(GateCondition& condition) const
 {
     const Reading* reading = m_at.layout->newest(u"temp"_s, m_at.now);
     if (reading == nullptr || record::daysBetween(reading->at, m_at.now) > 2.0 * kWeek) {
         return;
     }
+    const Limits limits = limitsOf(*m_at.row);
     condition.value = reading->value;
-    condition.limit = reading->value < limits::kCool_C ? limits::kCool_C : limits::kWarm_C;
+    condition.limit = reading->value < limits.cool_C ? limits.cool_C : limits.warm_C;
     condition.at = reading->at;
     condition.reading = reading->id;
-    condition.state = met(reading->value >= limits::kCool_C && reading->value <= limits::kWarm_C);
+    condition.state = met(reading->value >= limits.cool_C && reading->value <= limits.warm_C);
 }
 
 void GateExtras::firstGrazersWell(GateCondition& condition) const
@@ -178,9 +188,10 @@ void GateExtras::weekSinceAddition(GateCondition& condition) const
     condition.at = *stock.lastAddition;
     condition.earliest = stock.lastAddition->localDate().addDays(static_cast<qint64>(kWeek));
     const bool waited = stock.lastAddition->localDate().daysTo(m_at.now.localDate()) >= static_cast<qint64>(kWeek);
+    const Limits limits = limitsOf(*m_at.row);
     for (const Reading& reading : m_at.layout->readings) {
-        const bool raised = (reading.parameter == u"tan"_s && reading.value > limits::kAmmoniaClear) ||
-                            (reading.parameter == u"no2"_s && reading.value > limits::kNitriteClear);
+        const bool raised = (reading.parameter == u"tan"_s && reading.value > limits.ammoniaClear) ||
+                            (reading.parameter == u"no2"_s && reading.value > limits.nitriteClear);
         if (raised && reading.at >= *stock.lastAddition && reading.at <= m_at.now) {
             condition.state = Known::Unmet;
             condition.value = reading.value;

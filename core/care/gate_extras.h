@@ -18,6 +18,7 @@ public:
     [[nodiscard]] GateCondition judge(const QString& key) const;
     /// Is there a condition of this key?
     [[nodiscard]] static bool knows(const QString& key);
+    [[nodiscard]] static QStringList keys();
 
 private:
     void co2Steady(GateCondition& condition) const;

@@ -3,6 +3,7 @@
 
 #include "core/care/age.h"
 #include "core/care/gate_extras.h"
+#include "core/care/own_gates.h"
 #include "core/care/water_state.h"
 
 #include <algorithm>
@@ -239,8 +240,9 @@ std::vector<GateState> gateStates(const record::Row& row, record::LayoutId id, c
     }
     const GateExtras extras(circumstances(row, *layout, now));
     std::vector<GateState> states;
-    for (const GateDefinition& gate : builtInGates().gates) {
-        states.push_back(GateJudge(extras, gate, builtInGates().hoursAfterChange).judge());
+    const GateBook book = gatesOf(row);
+    for (const GateDefinition& gate : book.gates) {
+        states.push_back(GateJudge(extras, gate, book.hoursAfterChange).judge());
     }
     return states;
 }
@@ -266,7 +268,8 @@ std::vector<forecast::GateRule> gateRules(const record::Row& row, record::Layout
         return limit.mgN_per_L.value_or(firstStep(row, *layout, parameter) / 2.0);
     };
     std::vector<forecast::GateRule> rules;
-    for (const GateDefinition& gate : builtInGates().gates) {
+    const GateBook book = gatesOf(row);
+    for (const GateDefinition& gate : book.gates) {
         const double span = std::max(gate.spanDays.value_or(0.0), (gate.readings - 1) * gate.apartHours / 24.0);
         rules.push_back({gate.key.toStdString(), static_cast<double>(gate.minAge.at(layout->layout.start)),
                          water(gate.tan, u"tan"_s), gate.nh3_mgN_per_L, water(gate.no2, u"no2"_s), span});

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/care/standing.h"
 
+#include "core/care/limits.h"
 #include "core/care/observations.h"
 #include "core/care/stock.h"
 
@@ -148,7 +149,7 @@ Standing standing(const record::Row& row, record::LayoutId id, const record::Mom
     }
     s.phase = phase(*layout, now);
     s.ageDays = layout->layout.flooded.isValid() ? ageDays(layout->layout, now.localDate()) : 0;
-    s.cycle = cyclePhase(*layout, now);
+    s.cycle = cyclePhase(*layout, now, limitsOf(row));
     s.animals = stockAt(*layout, now).any();
     s.alerts = alertsOf(row, id, now);
     s.missing = s.phase == LayoutPhase::Planned ? QStringList() : unread(*layout, s.ageDays, now);

@@ -44,6 +44,7 @@ public:
     explicit Finder(const Circumstances& at)
         : m_at(at)
         , m_layout(*at.layout)
+        , m_limits(limitsOf(*at.row))
     {
     }
 
@@ -69,7 +70,9 @@ private:
         return newest != nullptr && record::daysBetween(newest->at, m_at.now) <= days ? newest : nullptr;
     }
 
-    Trigger& byReading(TriggerKind kind, const Reading& reading, double value, double limit, const char* source)
+    /// With the keeper's own limit its source takes the place of the program's.
+    Trigger& byReading(TriggerKind kind, const Reading& reading, double value, double limit, const char* source,
+                       double Limits::*rule = nullptr)
     {
         Trigger trigger;
         trigger.kind = kind;
@@ -78,7 +81,8 @@ private:
         trigger.limit = limit;
         trigger.at = reading.at;
         trigger.reading = reading.id;
-        trigger.source = QString::fromUtf8(source);
+        const QString builtIn = QString::fromUtf8(source);
+        trigger.source = rule == nullptr ? builtIn : m_limits.sourceOf(rule, builtIn);
         m_found.push_back(trigger);
         return m_found.back();
     }
@@ -110,9 +114,9 @@ private:
         }
         const auto free = freeAmmoniaOf(m_layout, *tan);
         if (m_at.stock.any()) {
-            if (free && free->mgN_per_L >= limits::kFreeAmmoniaAnimals) {
+            if (free && free->mgN_per_L >= m_limits.freeAmmoniaAnimals) {
                 Trigger& t = byReading(TriggerKind::FreeAmmoniaWithAnimals, *tan, free->mgN_per_L,
-                                       limits::kFreeAmmoniaAnimals, kFreeAmmoniaSource);
+                                       m_limits.freeAmmoniaAnimals, kFreeAmmoniaSource, &Limits::freeAmmoniaAnimals);
                 t.parameter = u"nh3"_s;
                 atOnce(t, 0.5, 1.0);
             }
@@ -124,14 +128,14 @@ private:
             }
             return;
         }
-        if (tan->value >= limits::kAmmoniaPlants) {
-            atOnce(
-                byReading(TriggerKind::AmmoniaWithoutAnimals, *tan, tan->value, limits::kAmmoniaPlants, kPlantSource),
-                0.6, 1.0);
+        if (tan->value >= m_limits.ammoniaPlants) {
+            atOnce(byReading(TriggerKind::AmmoniaWithoutAnimals, *tan, tan->value, m_limits.ammoniaPlants, kPlantSource,
+                             &Limits::ammoniaPlants),
+                   0.6, 1.0);
         }
-        if (free && free->mgN_per_L >= limits::kFreeAmmoniaOxidisers) {
+        if (free && free->mgN_per_L >= m_limits.freeAmmoniaOxidisers) {
             Trigger& t = byReading(TriggerKind::FreeAmmoniaWithoutAnimals, *tan, free->mgN_per_L,
-                                   limits::kFreeAmmoniaOxidisers, kOxidiserSource);
+                                   m_limits.freeAmmoniaOxidisers, kOxidiserSource, &Limits::freeAmmoniaOxidisers);
             t.parameter = u"nh3"_s;
             atOnce(t, 0.5, 0.0);
         }
@@ -144,7 +148,7 @@ private:
             return;
         }
         const bool poor = isPoorInChloride(*m_at.row, m_layout, m_at.now);
-        const double limit = poor ? limits::kNitriteAnimalsPoorChloride : limits::kNitriteAnimals;
+        const double limit = poor ? m_limits.nitriteAnimalsPoorChloride : m_limits.nitriteAnimals;
         // "<0.1" with a limit inside is not above it.
         if (no2->value >= limit && no2->censoring != record::Censoring::Below) {
             atOnce(byReading(TriggerKind::NitriteWithAnimals, *no2, no2->value, limit, kNitriteSource), 0.5, 1.0);
@@ -154,18 +158,19 @@ private:
     void nitrate()
     {
         const Reading* no3 = fresh(u"no3"_s);
-        const double limit = m_at.stock.any() ? limits::kNitrateAnimals : limits::kNitrateAny;
+        const double limit = m_at.stock.any() ? m_limits.nitrateAnimals : m_limits.nitrateAny;
         if (no3 == nullptr || no3->value <= limit) {
             return;
         }
         const record::Target* target = m_at.row->target(m_layout.layout.tank, u"no3"_s);
-        const double aim = target != nullptr && target->high ? *target->high : limits::kNitrateAim;
+        const double aim = target != nullptr && target->high ? *target->high : m_limits.nitrateAim;
         const double incoming =
             record::sourceProfile(*m_at.row, m_layout.layout.source).nitrate_mgN_per_L.value.value_or(0.0);
         const double wanted = water::singleChangeToTarget(no3->value, aim, incoming).value_or(0.5);
         // One change only, and none so large that it shocks: rounded up to a tenth between 30 and 60 %.
         const double fraction = std::clamp(std::ceil(wanted * 10.0 - 1e-9) / 10.0, 0.3, 0.6);
-        Trigger& t = byReading(TriggerKind::NitrateHigh, *no3, no3->value, limit, kPractice);
+        Trigger& t = byReading(TriggerKind::NitrateHigh, *no3, no3->value, limit, kPractice,
+                               m_at.stock.any() ? &Limits::nitrateAnimals : &Limits::nitrateAny);
         atOnce(t, fraction, 0.0);
         t.lastDay = no3->at.localDate();
     }
@@ -177,9 +182,11 @@ private:
         if (reading == nullptr || target == nullptr || !target->high || !m_layout.layout.rockHardens) {
             return;
         }
-        const double limit = *target->high + limits::kHardnessOverTarget_deg * perDegree;
+        const double limit = *target->high + m_limits.hardnessOverTarget_deg * perDegree;
         if (reading->value > limit) {
-            byReading(TriggerKind::HardnessAboveTarget, *reading, reading->value, limit, kPractice).steps = 1;
+            byReading(TriggerKind::HardnessAboveTarget, *reading, reading->value, limit, kPractice,
+                      &Limits::hardnessOverTarget_deg)
+                .steps = 1;
         }
     }
 
@@ -257,6 +264,7 @@ private:
 
     const Circumstances& m_at;
     const record::LayoutRecord& m_layout;
+    const Limits m_limits;
     std::vector<Trigger> m_found;
 };
 

@@ -47,15 +47,16 @@ std::optional<FreeAmmonia> freeAmmoniaOf(const record::LayoutRecord& layout, con
 
 bool isPoorInChloride(const record::Row& row, const record::LayoutRecord& layout, const record::Moment& at)
 {
+    const Limits limits = limitsOf(row);
     if (const Reading* chloride = layout.newest(u"cl"_s, at)) {
-        return chloride->value < limits::kPoorChloride_mg_per_L;
+        return chloride->value < limits.poorChloride_mg_per_L;
     }
     const record::SourceWater* source = row.source(layout.layout.source);
     if (source == nullptr) {
         return false;
     }
     const record::SourceFigure chloride = record::sourceProfile(row.sources, *source).chloride_mg_per_L;
-    return chloride.value ? *chloride.value < limits::kPoorChloride_mg_per_L : source->kind == record::SourceKind::Rain;
+    return chloride.value ? *chloride.value < limits.poorChloride_mg_per_L : source->kind == record::SourceKind::Rain;
 }
 
 bool isSoonAfterChange(const record::LayoutRecord& layout, const Reading& reading, double hours)

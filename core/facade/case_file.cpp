@@ -69,7 +69,7 @@ public:
         changes();
         exposures();
         steps();
-        m_file.talk = talkOf(m_layout, report, m_at);
+        m_file.talk = talkOf(m_layout, care::limitsOf(m_row), report, m_at);
         m_file.comparison = comparisonOf(m_row, m_layout, m_file.request, fallback(), m_at);
         strip();
         return std::move(m_file);
@@ -181,16 +181,11 @@ private:
                 made.cautions.push_back(std::move(text));
             }
         }
-        static const QStringList health{u"animal"_s, u"disease"_s, u"shrimp"_s, u"snail"_s};
-        if (health.contains(condition.kind)) {
-            made.deferral =
-                words("An animal's health is for a veterinarian or a fish-health laboratory to judge. What is "
-                      "written here helps to describe it to them, and medicines follow local law.");
-        }
+        made.deferral = wording::healthDeferral(condition);
         made.actions = factTexts(condition.actions);
         made.avoid = factTexts(condition.avoid);
         made.nextLook = wording::factText(condition.check);
-        made.source = wording::factText(condition.source);
+        made.source = condition.own ? words("yours: %1").arg(condition.source) : wording::factText(condition.source);
         return made;
     }
 

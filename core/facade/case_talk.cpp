@@ -41,8 +41,10 @@ struct Scored
 class Reader
 {
 public:
-    Reader(const record::LayoutRecord& layout, const findings::Report& report, const record::Moment& at)
+    Reader(const record::LayoutRecord& layout, const care::Limits& limits, const findings::Report& report,
+           const record::Moment& at)
         : m_layout(layout)
+        , m_limits(limits)
         , m_report(report)
         , m_at(at)
     {
@@ -150,8 +152,8 @@ private:
             ago(nitrite->at) > kFreshDays) {
             return {};
         }
-        const int raised = (ammonia->value > care::limits::kAmmoniaClear ? 1 : 0) +
-                           (nitrite->value > care::limits::kNitriteClear ? 1 : 0);
+        const int raised =
+            (ammonia->value > m_limits.ammoniaClear ? 1 : 0) + (nitrite->value > m_limits.nitriteClear ? 1 : 0);
         return {raised, words("%1 and %2, read on %3")
                             .arg(wording::readingWithUnit(*ammonia), wording::readingWithUnit(*nitrite),
                                  day(std::min(ammonia->at, nitrite->at)))};
@@ -184,6 +186,7 @@ private:
     }
 
     const record::LayoutRecord& m_layout;
+    const care::Limits& m_limits;
     const findings::Report& m_report;
     const record::Moment m_at;
 };
@@ -241,10 +244,11 @@ QString leaningOf(const Talk& talk)
 
 } // namespace
 
-Talk talkOf(const record::LayoutRecord& layout, const findings::Report& report, const record::Moment& at)
+Talk talkOf(const record::LayoutRecord& layout, const care::Limits& limits, const findings::Report& report,
+            const record::Moment& at)
 {
     Talk talk;
-    const Reader reader(layout, report, at);
+    const Reader reader(layout, limits, report, at);
     for (const wording::ReviewPoint& point : wording::reviewPoints()) {
         TalkPoint made;
         made.key = point.key;

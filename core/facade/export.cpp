@@ -3,6 +3,7 @@
 
 #include "core/exchange/csv_export.h"
 #include "core/exchange/tank_document.h"
+#include "core/facade/knowledge.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -65,6 +66,9 @@ std::vector<File> filesOf(const record::Row& row, const QDir& directory)
         taken.insert(name.toCaseFolded());
         files.push_back({directory.filePath(u"tanks/"_s + name + u".json"_s),
                          exchange::tankJson(exchange::tankDocument(row, tank.id), names)});
+    }
+    if (QByteArray knowledge = knowledgeJson(row); !knowledge.isEmpty()) {
+        files.push_back({directory.filePath(u"knowledge.json"_s), std::move(knowledge)});
     }
     return files;
 }

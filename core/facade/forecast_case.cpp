@@ -244,6 +244,13 @@ struct Builder
         }
         all.add(out.request.load_mgN_per_L_d);
         all.add(static_cast<quint64>(out.request.focusGate + 1));
+        for (const forecast::GateRule& gate : out.request.gates) { // the keeper may have set them
+            all.add(gate.minDay);
+            all.add(gate.total_mgN_per_L);
+            all.add(gate.free_mgN_per_L);
+            all.add(gate.nitrite_mgN_per_L);
+            all.add(gate.spanDays);
+        }
         all.add(out.request.inflation);
         for (const Lessons& lessons : out.lessons) {
             all.add(lessons.teacher->fingerprint);

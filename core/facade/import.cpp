@@ -4,6 +4,7 @@
 #include "core/exchange/csv_import.h"
 #include "core/exchange/tank_document.h"
 #include "core/facade/keeper.h"
+#include "core/facade/knowledge.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -63,7 +64,9 @@ public:
             return bytes.error();
         }
         const QString name = QFileInfo(path).fileName();
-        if (path.endsWith(u".json"_s, Qt::CaseInsensitive)) {
+        if (path.endsWith(u".json"_s, Qt::CaseInsensitive) && isKnowledgeJson(*bytes)) {
+            addKnowledge(*bytes, name);
+        } else if (path.endsWith(u".json"_s, Qt::CaseInsensitive)) {
             finishCsv();
             addTank(*bytes, name);
         } else {
@@ -86,6 +89,14 @@ public:
     [[nodiscard]] const store::Edit& edit() const { return m_edit; }
 
 private:
+    void addKnowledge(const QByteArray& bytes, const QString& name)
+    {
+        const KnowledgeImport made = readKnowledge(bytes, name, m_row, m_edit);
+        m_summary.facts += made.records;
+        m_summary.skipped += made.skipped;
+        m_problems += made.problems;
+    }
+
     void finishCsv()
     {
         if (!m_csv) {

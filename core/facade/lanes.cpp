@@ -2,6 +2,7 @@
 #include "core/facade/lanes.h"
 
 #include "core/care/gates.h"
+#include "core/care/limits.h"
 #include "core/facade/lane_parts.h"
 #include "core/wording/forecast_sentences.h"
 #include "core/wording/measures.h"
@@ -242,7 +243,7 @@ struct LaneBuilder
     void phases()
     {
         const record::Moment until = layout.layout.ended.value_or(now);
-        for (const care::CyclePhaseSpan& span : care::cyclePhases(layout, until)) {
+        for (const care::CyclePhaseSpan& span : care::cyclePhases(layout, until, care::limitsOf(row))) {
             lane.phases.push_back({span.from.utcMs(), span.to.utcMs(), wording::cyclePhaseName(span.phase), false});
         }
         if (!cycleIsOpen()) {

@@ -23,8 +23,6 @@ namespace {
 /// Protein share of an ordinary flake or granule (common practice), as in the forecast's feeding.
 constexpr double kProtein = 0.45;
 constexpr int kTrialDraws = 300;
-/// The weekly limits of the first gate are what ammonia with animals is held against (common practice).
-constexpr double kAmmoniaAnimals = care::limits::kAmmoniaClear;
 
 QString words(const char* text)
 {
@@ -181,7 +179,7 @@ double additionLoad(const Addition& addition, int count, double net_L)
 }
 
 Result<AdditionTrial> tryAddition(const std::shared_ptr<const ForecastResult>& basis, const Addition& addition,
-                                  double net_L, bool poorInChloride, const std::stop_token& stop)
+                                  double net_L, const AnimalLimits& limits, const std::stop_token& stop)
 {
     if (basis == nullptr || basis->fit.members == nullptr || net_L <= 0.0) {
         return Error{Fault::BadInput,
@@ -196,9 +194,9 @@ Result<AdditionTrial> tryAddition(const std::shared_ptr<const ForecastResult>& b
     trial.loadNow = basis->inputs.load.feeding + basis->inputs.load.animals;
     trial.loadAdded = additionLoad(addition, addition.count, net_L);
     trial.capacity = weaker(*basis);
-    trial.ammoniaLimit = kAmmoniaAnimals;
-    trial.freeLimit = care::limits::kFreeAmmoniaAnimals;
-    trial.nitriteLimit = poorInChloride ? care::limits::kNitriteAnimalsPoorChloride : care::limits::kNitriteAnimals;
+    trial.ammoniaLimit = limits.ammonia;
+    trial.freeLimit = limits.free;
+    trial.nitriteLimit = limits.nitrite;
     const forecast::Request before = requestOf(*basis, addition);
     forecast::Request after = before;
     addLots(after, trial);
@@ -309,9 +307,9 @@ void StockDesk::weigh(record::LayoutId layout, const Addition& addition)
     d->running = true;
     const quint64 ticket = ++d->ticket;
     const double net_L = netLitres(d->keeper.row(), layout);
-    const bool poor = care::isPoorInChloride(d->keeper.row(), *known, d->keeper.clock().now());
-    d->pool.start([this, basis, addition, net_L, poor, ticket, token = d->stop.get_token()] {
-        auto made = tryAddition(basis, addition, net_L, poor, token);
+    const AnimalLimits limits = animalLimits(d->keeper.row(), *known, d->keeper.clock().now());
+    d->pool.start([this, basis, addition, net_L, limits, ticket, token = d->stop.get_token()] {
+        auto made = tryAddition(basis, addition, net_L, limits, token);
         auto answer = made ? std::make_shared<const AdditionTrial>(std::move(*made)) : nullptr;
         const QString failure = made ? QString() : QString::fromStdString(made.error().sentence());
         QMetaObject::invokeMethod(

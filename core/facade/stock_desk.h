@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/facade/forecasts.h"
+#include "core/facade/stock_model.h"
 #include "core/facts/fact_book.h"
 
 #include <QObject>
@@ -62,7 +63,7 @@ struct AdditionTrial
 
 /// Runs the trial on this thread. BadInput without litres or members, Cancelled when stopped.
 [[nodiscard]] Result<AdditionTrial> tryAddition(const std::shared_ptr<const ForecastResult>& basis,
-                                                const Addition& addition, double net_L, bool poorInChloride,
+                                                const Addition& addition, double net_L, const AnimalLimits& limits,
                                                 const std::stop_token& stop = {});
 
 /// Writes the lots as planned entries, or all of it as added at `now`, in one change that undo takes back. `reason`

@@ -4,6 +4,7 @@
 #include "core/care/age.h"
 #include "core/care/limits.h"
 #include "core/care/stock.h"
+#include "core/care/water_state.h"
 #include "core/facade/stock_parts.h"
 #include "core/record/shown.h"
 
@@ -26,8 +27,8 @@ struct Scale
     double to;
 };
 // Wide enough for what the species listed bear; one scale for all rows, so that they can be compared.
-constexpr Scale kScales[]{
-    {"ph", 4.0, 9.0}, {"gh", 0.0, 24.0}, {"kh", 0.0, 20.0}, {"temp", 16.0, 32.0}, {"no3", 0.0, 60.0}};
+constexpr Scale kScales[]{{"ph", 4.0, 9.0},  {"gh", 0.0, 24.0},  {"kh", 0.0, 20.0}, {"temp", 16.0, 32.0},
+                          {"tan", 0.0, 0.6}, {"nh3", 0.0, 0.05}, {"no2", 0.0, 1.0}, {"no3", 0.0, 60.0}};
 
 double shown(const QString& parameter, double canonical)
 {
@@ -43,69 +44,86 @@ double fromUsual(const QString& parameter, double value)
                             : known->shown().fromCanonical(record::inUsualUnits(*known).shown().toCanonical(value));
 }
 
-std::optional<StockRange> nitrateAhead(const ForecastResult* result)
+std::optional<forecast::Substance> substanceOf(const QString& parameter)
 {
-    if (result == nullptr) {
-        return std::nullopt;
-    }
-    const double now = result->inputs.request.tank.decisionDay;
-    const auto& bands = result->forecast.substances[static_cast<std::size_t>(forecast::Substance::Nitrate)].water;
+    return parameter == u"tan"_s   ? std::optional(forecast::Substance::TotalAmmonia)
+           : parameter == u"nh3"_s ? std::optional(forecast::Substance::FreeAmmonia)
+           : parameter == u"no2"_s ? std::optional(forecast::Substance::Nitrite)
+           : parameter == u"no3"_s ? std::optional(forecast::Substance::Nitrate)
+                                   : std::nullopt;
+}
+
+StockRange widened(const std::optional<StockRange>& range, double low, double high)
+{
+    return range ? StockRange{std::min(range->low, low), std::max(range->high, high)} : StockRange{low, high};
+}
+
+/// The least and the most of the 8-in-10 band over the coming fortnight.
+std::optional<StockRange> aheadOf(const QString& parameter, forecast::Substance substance, const ForecastResult& result)
+{
+    const double now = result.inputs.request.tank.decisionDay;
+    const auto& bands = result.forecast.substances[static_cast<std::size_t>(substance)].water;
     std::optional<StockRange> range;
-    for (std::size_t i = 0; i < bands.size() && i < result->forecast.days.size(); ++i) {
-        if (result->forecast.days[i] > now + kStockWaterDays) {
+    for (std::size_t i = 0; i < bands.size() && i < result.forecast.days.size(); ++i) {
+        if (result.forecast.days[i] > now + kStockWaterDays) {
             break;
         }
-        const double low = shown(u"no3"_s, bands[i][1]);
-        const double high = shown(u"no3"_s, bands[i][5]);
-        range = range ? StockRange{std::min(range->low, low), std::max(range->high, high)} : StockRange{low, high};
+        range = widened(range, shown(parameter, bands[i][1]), shown(parameter, bands[i][5]));
     }
     return range;
 }
 
-StockColumn column(const Scale& scale, const record::LayoutRecord& layout, const record::Moment& now)
+StockColumn column(const Scale& scale, const record::LayoutRecord& layout, const record::Moment& now,
+                   const ForecastResult* result)
 {
     StockColumn made;
     made.parameter = QString::fromLatin1(scale.parameter);
     made.from = fromUsual(made.parameter, scale.from);
     made.to = fromUsual(made.parameter, scale.to);
-    for (const record::Reading* reading : layout.readingsOf(made.parameter)) {
+    // Free ammonia is reckoned from each reading of total ammonia with a pH near it.
+    const bool free = made.parameter == u"nh3"_s;
+    for (const record::Reading* reading : layout.readingsOf(free ? u"tan"_s : made.parameter)) {
         if (reading->at > now || record::daysBetween(reading->at, now) > kStockWaterDays) {
             continue;
         }
-        const double value = shown(made.parameter, reading->value);
-        made.water = made.water ? StockRange{std::min(made.water->low, value), std::max(made.water->high, value)}
-                                : StockRange{value, value};
+        const auto reckoned = free ? care::freeAmmoniaOf(layout, *reading) : std::nullopt;
+        if (free && !reckoned) {
+            continue;
+        }
+        const double value = free ? reckoned->mgN_per_L : shown(made.parameter, reading->value);
+        made.water = widened(made.water, value, value);
         made.newest = value;
         ++made.readings;
+    }
+    const auto substance = substanceOf(made.parameter);
+    made.isForecast = substance.has_value();
+    if (substance && result != nullptr) {
+        made.ahead = aheadOf(made.parameter, *substance, *result);
     }
     return made;
 }
 
-std::optional<StockRange> borne(const facts::Species& species, const QString& parameter)
+/// By species where one has its own range, else by the limits for all animals.
+StockRange borne(const facts::Species& species, const QString& parameter, const AnimalLimits& limits)
 {
     const auto of = [&](const facts::Span& span) {
         return StockRange{fromUsual(parameter, span.low), fromUsual(parameter, span.high)};
     };
-    if (parameter == u"ph"_s) {
-        return of(species.ph);
-    }
-    if (parameter == u"gh"_s) {
-        return of(species.gh_deg);
-    }
-    if (parameter == u"kh"_s) {
-        return of(species.kh_deg);
-    }
-    if (parameter == u"temp"_s) {
-        return of(species.temperature_C);
-    }
-    // No nitrate range is known by species: the limit for tanks with animals counts for all.
-    return StockRange{0.0, shown(u"no3"_s, care::limits::kNitrateAnimals)};
+    const auto upTo = [&](double limit) { return StockRange{0.0, shown(parameter, limit)}; };
+    return parameter == u"ph"_s     ? of(species.ph)
+           : parameter == u"gh"_s   ? of(species.gh_deg)
+           : parameter == u"kh"_s   ? of(species.kh_deg)
+           : parameter == u"temp"_s ? of(species.temperature_C)
+           : parameter == u"tan"_s  ? upTo(limits.ammonia)
+           : parameter == u"nh3"_s  ? upTo(limits.free)
+           : parameter == u"no2"_s  ? upTo(limits.nitrite)
+                                    : upTo(limits.nitrate);
 }
 
-StockCell cell(const facts::Species& species, const StockColumn& column)
+StockCell cell(const facts::Species& species, const StockColumn& column, const AnimalLimits& limits)
 {
     StockCell made;
-    made.borne = borne(species, column.parameter);
+    made.borne = borne(species, column.parameter, limits);
     const auto inside = [&](double value) {
         return value >= made.borne->low - 1e-9 && value <= made.borne->high + 1e-9;
     };
@@ -120,10 +138,11 @@ StockCell cell(const facts::Species& species, const StockColumn& column)
 class Animals
 {
 public:
-    Animals(StockModel& model, const record::LayoutRecord& layout, const record::Moment& now,
-            const facts::FactBook& book)
+    Animals(StockModel& model, const record::LayoutRecord& layout, const AnimalLimits& limits,
+            const record::Moment& now, const facts::FactBook& book)
         : m_model(model)
         , m_layout(layout)
+        , m_limits(limits)
         , m_now(now)
         , m_book(book)
     {
@@ -197,7 +216,7 @@ private:
         }
         row.species = *species;
         for (const StockColumn& column : m_model.columns) {
-            row.cells.push_back(cell(*species, column));
+            row.cells.push_back(cell(*species, column, m_limits));
         }
         const auto gate = std::ranges::find(m_model.gates, species->gate, &care::GateState::key);
         row.gate = gate == m_model.gates.end() ? care::Known::Unknown : gate->state();
@@ -205,6 +224,7 @@ private:
 
     StockModel& m_model;
     const record::LayoutRecord& m_layout;
+    const AnimalLimits m_limits;
     const record::Moment& m_now;
     const facts::FactBook& m_book;
 };
@@ -338,6 +358,14 @@ const facts::Species* speciesNamed(const facts::FactBook& book, const QString& s
     return holding == 1 ? found : nullptr;
 }
 
+AnimalLimits animalLimits(const record::Row& row, const record::LayoutRecord& layout, const record::Moment& at)
+{
+    const care::Limits limits = care::limitsOf(row);
+    const bool poor = care::isPoorInChloride(row, layout, at);
+    return {limits.ammoniaClear, poor ? limits.nitriteAnimalsPoorChloride : limits.nitriteAnimals,
+            limits.freeAmmoniaAnimals, limits.nitrateAnimals};
+}
+
 StockModel stockOf(const record::Row& row, record::LayoutId id, const record::Moment& now, const facts::FactBook& book,
                    const ForecastResult* forecast, const std::optional<StockWish>& wish)
 {
@@ -357,11 +385,10 @@ StockModel stockOf(const record::Row& row, record::LayoutId id, const record::Mo
     model.running = layout->layout.flooded <= now && !layout->layout.ended;
     model.gates = care::gateStates(row, id, now);
     for (const Scale& scale : kScales) {
-        model.columns.push_back(column(scale, *layout, now));
+        model.columns.push_back(column(scale, *layout, now, forecast));
     }
-    model.columns.back().ahead = nitrateAhead(forecast);
     addGiven(model, *layout, now);
-    Animals(model, *layout, now, book).add(wish);
+    Animals(model, *layout, animalLimits(row, *layout, now), now, book).add(wish);
     addConcerns(model, *layout, now);
     for (AnimalRow& animal : model.animals) {
         animal.status = statusOf(animal);

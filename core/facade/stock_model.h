@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/care/gates.h"
+#include "core/care/limits.h"
 #include "core/facade/forecasts.h"
 #include "core/facade/lane_model.h"
 #include "core/facts/fact_book.h"
@@ -26,6 +27,19 @@ struct StockRange
     double high = 0.0;
 };
 
+/// What animals' water is held against whatever the species, mg N/L: ammonia by the first gate's weekly limit (common
+/// practice), nitrite more strictly where chloride is low.
+struct AnimalLimits
+{
+    double ammonia = care::Limits{}.ammoniaClear;
+    double nitrite = care::Limits{}.nitriteAnimals;
+    double free = care::Limits{}.freeAmmoniaAnimals;
+    double nitrate = care::Limits{}.nitrateAnimals;
+};
+/// As the keeper has set them.
+[[nodiscard]] AnimalLimits animalLimits(const record::Row& row, const record::LayoutRecord& layout,
+                                        const record::Moment& at);
+
 enum class Suits {
     Yes,
     Partly, ///< the newest reading is inside, some of the last fortnight were not
@@ -39,7 +53,8 @@ struct StockColumn
     QString parameter;
     double from = 0.0, to = 1.0;     ///< of the scale all rows share
     std::optional<StockRange> water; ///< of the last fortnight
-    std::optional<StockRange> ahead; ///< forecast of the coming fortnight, 8 in 10; nitrate alone is forecast
+    std::optional<StockRange> ahead; ///< forecast of the coming fortnight, 8 in 10
+    bool isForecast = false;         ///< the forecast carries it; pH, hardness and temperature it does not
     std::optional<double> newest;
     int readings = 0;
 };

@@ -26,7 +26,7 @@ QString words(const char* text)
     return QCoreApplication::translate("Trend", text);
 }
 
-std::optional<TrendParameter> parameterOf(const QString& key)
+std::optional<TrendParameter> parameterOf(const QString& key, const care::Limits& limits)
 {
     if (key == kFree) {
         return TrendParameter{key, wording::parameterName(key), u"NH₃"_s, wording::freeAmmoniaUnit(), 3, {}};
@@ -37,9 +37,9 @@ std::optional<TrendParameter> parameterOf(const QString& key)
     }
     TrendParameter made{known->key, known->name, known->symbol, known->shown().label, known->decimals, {}};
     if (known->key == u"tan"_s) {
-        made.clear = known->shown().fromCanonical(care::limits::kAmmoniaClear);
+        made.clear = known->shown().fromCanonical(limits.ammoniaClear);
     } else if (known->key == u"no2"_s) {
-        made.clear = known->shown().fromCanonical(care::limits::kNitriteClear);
+        made.clear = known->shown().fromCanonical(limits.nitriteClear);
     }
     return made;
 }
@@ -202,6 +202,7 @@ std::size_t TrendModel::pointCount() const
 
 TrendModel trendOf(const record::Row& row, const TrendChoice& choice, const ForecastOf& forecasts)
 {
+    const care::Limits limits = care::limitsOf(row);
     TrendModel model;
     model.tanks = tanksOf(row, choice.layouts);
     std::vector<std::shared_ptr<const ForecastResult>> results;
@@ -210,7 +211,7 @@ TrendModel trendOf(const record::Row& row, const TrendChoice& choice, const Fore
         tank.hasForecast = results.back() != nullptr;
     }
     for (const QString& key : choice.parameters) {
-        const auto parameter = parameterOf(key);
+        const auto parameter = parameterOf(key, limits);
         if (!parameter) {
             continue;
         }

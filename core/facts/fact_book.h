@@ -38,6 +38,7 @@ struct Condition
     QStringList cautions;
     QStringList lookalikes;
     QString source;
+    bool own = false; ///< the keeper's
 };
 
 struct Span
@@ -71,6 +72,7 @@ struct Species
     QStringList flags;
     QString note;
     QString source;
+    bool own = false; ///< the keeper's
 
     [[nodiscard]] bool isPlant() const { return kind == QStringLiteral("plant"); }
 };
@@ -79,6 +81,7 @@ struct CautionPoint
 {
     QString text;
     QString source;
+    bool own = false; ///< the keeper's
 };
 
 struct Caution
@@ -87,6 +90,7 @@ struct Caution
     QString title;
     QString when;
     std::vector<CautionPoint> points;
+    bool own = false; ///< the keeper's, or with points of the keeper's
 };
 
 /// Work that has no cadence the program could keep, to read in the guide.
@@ -104,6 +108,16 @@ struct ReferenceTask
     QString source;
 };
 
+/// A word of the trade or of the program, explained. Parameters are terms under their keys.
+struct Term
+{
+    QString id;
+    QString name;
+    QString text;
+    QStringList see; ///< topics of the guide, "condition:alg_dust"
+    QString source;
+};
+
 struct FactBook
 {
     std::vector<EvidenceKey> keys;
@@ -112,14 +126,16 @@ struct FactBook
     QString aboveAll; ///< what outranks every caution
     std::vector<Caution> cautions;
     std::vector<ReferenceTask> tasks;
+    std::vector<Term> terms;
 
     [[nodiscard]] const EvidenceKey* key(const QString& key) const;
     [[nodiscard]] const Condition* condition(const QString& id) const;
     [[nodiscard]] const Species* speciesById(const QString& id) const;
     [[nodiscard]] const Caution* caution(const QString& id) const;
+    [[nodiscard]] const Term* term(const QString& id) const;
 };
 
-/// The five files as bytes.
+/// The six files as bytes.
 struct FactSources
 {
     QByteArray evidence;
@@ -127,6 +143,7 @@ struct FactSources
     QByteArray species;
     QByteArray cautions;
     QByteArray tasks;
+    QByteArray terms;
 };
 
 /// Reads all of them and proves that they fit: every key, parameter, unit, value, event, gate and id that is named is
@@ -144,8 +161,8 @@ struct FactSet
     FactBook book;
     std::vector<Error> problems; ///< the keeper's records that could not be used
 };
-/// The keeper's records are settings of the store: "fact.condition.ID" and "fact.species.ID", each one JSON object as
-/// in the files; the value "none" takes a record out.
+/// The keeper's records are settings of the store: "fact.condition.ID", "fact.species.ID" and "fact.caution.ID", each
+/// one JSON object as in the files; the value "none" takes a condition or species out. See own_facts.h.
 [[nodiscard]] FactSet factsFor(const record::Row& row);
 
 } // namespace littoral::facts

@@ -49,8 +49,11 @@ private:
 [[nodiscard]] Result<std::vector<Species>> parseSpecies(const QByteArray& json);
 [[nodiscard]] Result<std::vector<Caution>> parseCautions(const QByteArray& json, QString& aboveAll);
 [[nodiscard]] Result<std::vector<ReferenceTask>> parseTasks(const QByteArray& json);
+[[nodiscard]] Result<std::vector<Term>> parseTerms(const QByteArray& json);
 [[nodiscard]] Result<Condition> readCondition(const QString& file, const QJsonObject& object);
 [[nodiscard]] Result<Species> readSpecies(const QString& file, const QJsonObject& object);
+/// A whole caution, or only points to be added to one.
+[[nodiscard]] Result<Caution> readCaution(const QString& file, const QJsonObject& object, bool whole);
 
 /// Proves that every id, key, unit, value and gate that is named in the book is there.
 [[nodiscard]] Result<void> proveBook(const FactBook& book);

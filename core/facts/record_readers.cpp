@@ -135,28 +135,6 @@ Result<EvidenceKey> readKey(const QString& file, const QJsonObject& object)
     return key;
 }
 
-Result<Caution> readCaution(const QString& file, const QJsonObject& object)
-{
-    FactReader reader(file, object[u"id"_s].toString(), object);
-    reader.only({u"id"_s, u"title"_s, u"when"_s, u"points"_s});
-    Caution caution{reader.text(u"id"_s), reader.text(u"title"_s), reader.text(u"when"_s), {}};
-    for (const QJsonValue& value : object[u"points"_s].toArray()) {
-        FactReader point(file, caution.id, value.toObject());
-        point.only({u"text"_s, u"source"_s});
-        caution.points.push_back({point.text(u"text"_s), point.text(u"source"_s)});
-        if (point.failed()) {
-            reader.take(point.error());
-        }
-    }
-    if (caution.points.empty()) {
-        reader.complain(u"points"_s, words("It says nothing."), words("Write at least one point."));
-    }
-    if (reader.failed()) {
-        return reader.error();
-    }
-    return caution;
-}
-
 Result<ReferenceTask> readTask(const QString& file, const QJsonObject& object)
 {
     FactReader reader(file, object[u"key"_s].toString(), object);
@@ -179,6 +157,22 @@ Result<ReferenceTask> readTask(const QString& file, const QJsonObject& object)
     return task;
 }
 
+Result<Term> readTerm(const QString& file, const QJsonObject& object)
+{
+    FactReader reader(file, object[u"id"_s].toString(), object);
+    reader.only({u"id"_s, u"name"_s, u"text"_s, u"see"_s, u"source"_s});
+    Term term;
+    term.id = reader.text(u"id"_s);
+    term.name = reader.text(u"name"_s);
+    term.text = reader.text(u"text"_s);
+    term.see = reader.texts(u"see"_s);
+    term.source = reader.text(u"source"_s);
+    if (reader.failed()) {
+        return reader.error();
+    }
+    return term;
+}
+
 void readAge(FactReader& reader, Condition& condition)
 {
     const QJsonArray age = reader.object()[u"age"_s].toArray();
@@ -194,6 +188,31 @@ void readAge(FactReader& reader, Condition& condition)
 }
 
 } // namespace
+
+Result<Caution> readCaution(const QString& file, const QJsonObject& object, bool whole)
+{
+    FactReader reader(file, object[u"id"_s].toString(), object);
+    reader.only(whole ? QStringList{u"id"_s, u"title"_s, u"when"_s, u"points"_s} : QStringList{u"id"_s, u"points"_s});
+    Caution caution;
+    caution.id = reader.text(u"id"_s);
+    caution.title = reader.text(u"title"_s, whole);
+    caution.when = reader.text(u"when"_s, whole);
+    for (const QJsonValue& value : object[u"points"_s].toArray()) {
+        FactReader point(file, caution.id, value.toObject());
+        point.only({u"text"_s, u"source"_s});
+        caution.points.push_back({point.text(u"text"_s), point.text(u"source"_s)});
+        if (point.failed()) {
+            reader.take(point.error());
+        }
+    }
+    if (caution.points.empty()) {
+        reader.complain(u"points"_s, words("It says nothing."), words("Write at least one point."));
+    }
+    if (reader.failed()) {
+        return reader.error();
+    }
+    return caution;
+}
 
 Result<Condition> readCondition(const QString& file, const QJsonObject& object)
 {
@@ -296,14 +315,21 @@ Result<std::vector<Caution>> parseCautions(const QByteArray& json, QString& abov
     if (aboveAll.isEmpty()) {
         return broken(u"cautions.json"_s, words("\"above-all\" is missing."), words("Say what outranks the cautions."));
     }
-    return records<Caution>(json, u"cautions.json"_s, u"cautions"_s, readCaution,
-                            [](const Caution& c) { return c.id; });
+    return records<Caution>(
+        json, u"cautions.json"_s, u"cautions"_s,
+        [](const QString& file, const QJsonObject& object) { return readCaution(file, object, true); },
+        [](const Caution& c) { return c.id; });
 }
 
 Result<std::vector<ReferenceTask>> parseTasks(const QByteArray& json)
 {
     return records<ReferenceTask>(json, u"tasks.json"_s, u"tasks"_s, readTask,
                                   [](const ReferenceTask& t) { return t.key; });
+}
+
+Result<std::vector<Term>> parseTerms(const QByteArray& json)
+{
+    return records<Term>(json, u"terms.json"_s, u"terms"_s, readTerm, [](const Term& term) { return term.id; });
 }
 
 } // namespace littoral::facts

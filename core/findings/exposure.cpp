@@ -196,25 +196,28 @@ Exposure exposure(const record::Row& row, const record::LayoutRecord& layout, co
 
 std::vector<Limit> limitsFor(const record::Row& row, const record::LayoutRecord& layout, const Moment& at)
 {
-    namespace limits = care::limits;
+    using care::Limits;
+    const Limits limits = care::limitsOf(row);
     std::vector<Limit> all;
+    const auto add = [&](const QString& parameter, double Limits::*limit, const QString& source, bool above = true) {
+        all.push_back({parameter, limits.*limit, above, limits.sourceOf(limit, source)});
+    };
     const QString practice = u"common practice"_s;
     if (care::stockAt(layout, at).added > 0) {
         const bool poor = care::isPoorInChloride(row, layout, at);
-        all.push_back(
-            {u"nh3"_s, limits::kFreeAmmoniaAnimals, true, u"trade limit; UF/IFAS FA16 puts harm above 0.05"_s});
-        all.push_back({u"no2"_s, poor ? limits::kNitriteAnimalsPoorChloride : limits::kNitriteAnimals, true,
-                       poor ? u"MSD/Merck Veterinary Manual, table"_s : u"SRAC 462"_s});
-        all.push_back({u"no3"_s, limits::kNitrateAnimals, true, u"trade limit over source water"_s});
-        all.push_back({u"co2"_s, limits::kCo2Animals_mg_per_L, true, practice});
+        add(u"nh3"_s, &Limits::freeAmmoniaAnimals, u"trade limit; UF/IFAS FA16 puts harm above 0.05"_s);
+        add(u"no2"_s, poor ? &Limits::nitriteAnimalsPoorChloride : &Limits::nitriteAnimals,
+            poor ? u"MSD/Merck Veterinary Manual, table"_s : u"SRAC 462"_s);
+        add(u"no3"_s, &Limits::nitrateAnimals, u"trade limit over source water"_s);
+        add(u"co2"_s, &Limits::co2Animals_mg_per_L, practice);
     } else {
-        all.push_back({u"tan"_s, limits::kAmmoniaPlants, true, u"plants: Cao et al. 2007; common practice"_s});
-        all.push_back({u"nh3"_s, limits::kFreeAmmoniaOxidisers, true, u"nitrite oxidisers held back"_s});
-        all.push_back({u"no3"_s, limits::kNitrateAny, true, practice});
+        add(u"tan"_s, &Limits::ammoniaPlants, u"plants: Cao et al. 2007; common practice"_s);
+        add(u"nh3"_s, &Limits::freeAmmoniaOxidisers, u"nitrite oxidisers held back"_s);
+        add(u"no3"_s, &Limits::nitrateAny, practice);
     }
-    all.push_back({u"temp"_s, limits::kWarm_C, true, practice});
-    all.push_back({u"temp"_s, limits::kCool_C, false, practice});
-    all.push_back({u"kh"_s, limits::kLowAlkalinity, false, practice});
+    add(u"temp"_s, &Limits::warm_C, practice);
+    add(u"temp"_s, &Limits::cool_C, practice, false);
+    add(u"kh"_s, &Limits::lowAlkalinity, practice, false);
     return all;
 }
 

@@ -168,6 +168,16 @@ QString supportText(findings::Support support)
     return words("Weak support");
 }
 
+QString healthDeferral(const facts::Condition& condition)
+{
+    static const QStringList health{u"animal"_s, u"disease"_s, u"shrimp"_s, u"snail"_s};
+    const bool medicine = condition.cautions.contains(u"C-MED"_s);
+    return health.contains(condition.kind) || medicine
+               ? words("An animal's health is for a veterinarian or a fish-health laboratory to judge. What is "
+                       "written here helps to describe it to them, and medicines follow local law.")
+               : QString();
+}
+
 QString evidenceText(const Judged& judged, const facts::FactBook& book, const QDate& today)
 {
     if (judged.item == nullptr) {

@@ -18,6 +18,9 @@ namespace littoral::wording {
 
 /// "Strong support", "Fair support", "Weak support", "More speaks against it".
 [[nodiscard]] QString supportText(findings::Support support);
+/// Who decides where animals' health or a medicine is concerned; empty for any other condition. Shown above what is to
+/// be done.
+[[nodiscard]] QString healthDeferral(const facts::Condition& condition);
 /// "Phosphate 0.1 mg/L PO₄ on 12 Nov: below 0.3 is asked for." One item with what was known of it.
 [[nodiscard]] QString evidenceText(const findings::Judged& judged, const facts::FactBook& book, const QDate& today);
 /// What is not known, as the question that would settle it: "How does it come off?", "Phosphate was not read."

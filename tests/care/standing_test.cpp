@@ -130,7 +130,7 @@ TEST(Alerts, SinceTheFirstOfTheRun)
 TEST(Alerts, AnimalsMakeNitriteAnAct)
 {
     CareRow row;
-    row.read(u"no2"_s, 50, care::limits::kNitriteAnimals);
+    row.read(u"no2"_s, 50, care::Limits{}.nitriteAnimals);
     EXPECT_TRUE(care::alertsOf(row.row, row.layoutId, CareRow::at(51)).empty());
     row.animals(u"tetra"_s, 49, 6);
     const auto alerts = care::alertsOf(row.sorted(), row.layoutId, CareRow::at(51));

@@ -245,6 +245,48 @@ TEST_F(StockModelTest, TheLoadIsTheForecastsOwnConversion)
     EXPECT_EQ(addition.inLot(0), 4);
 }
 
+TEST_F(StockModelTest, WhateverTheForecastCarriesIsHeldAgainstTheComingFortnight)
+{
+    put(EntryKind::Addition, u"zebra danio"_s, 8, 5);
+    for (const double day : {20.0, 10.0, 5.0, 1.0}) {
+        m_temp.read(m_layout, u"tan"_s, u"0.05"_s, day, u"mg/L N"_s);
+        m_temp.read(m_layout, u"no2"_s, u"0.02"_s, day, u"mg/L N"_s);
+        m_temp.read(m_layout, u"ph"_s, u"7"_s, day);
+    }
+    Forecasts forecasts(m_temp.keeper);
+    forecasts.refresh();
+    forecasts.wait();
+    const auto basis = forecasts.result(m_layout);
+    ASSERT_NE(basis, nullptr);
+    const StockModel model =
+        stockOf(m_temp.keeper.row(), m_layout, m_temp.clock.now(), facts::builtInFacts(), basis.get(), {});
+    QStringList carried;
+    for (const StockColumn& column : model.columns) {
+        EXPECT_EQ(column.isForecast, column.ahead.has_value()) << column.parameter.toStdString();
+        if (column.ahead) {
+            carried << column.parameter;
+            EXPECT_LE(column.ahead->low, column.ahead->high);
+        }
+    }
+    EXPECT_EQ(carried, (QStringList{u"tan"_s, u"nh3"_s, u"no2"_s, u"no3"_s}));
+    const auto free = std::ranges::find(model.columns, u"nh3"_s, &StockColumn::parameter);
+    EXPECT_EQ(free->readings, 3) << "reckoned from ammonia with its pH, in the last fortnight";
+    // 0.05 mg/L N at pH 7 and 25 degrees is 0.6 % free (Emerson et al. 1975).
+    EXPECT_NEAR(*free->newest, 0.05 * 0.0057, 0.05 * 0.002);
+}
+
+TEST_F(StockModelTest, TheKeepersLimitCountsAtOnce)
+{
+    put(EntryKind::Addition, u"zebra danio"_s, 8, 5);
+    m_temp.read(m_layout, u"no3"_s, u"20"_s, 1, u"mg/L NO3"_s);
+    EXPECT_EQ(stock().animals.front().cells.back().suits, Suits::Yes);
+    store::Edit edit(u"limit"_s);
+    edit.set(care::limitSetting(u"nitrate-animals"_s),
+             u"{\"id\":\"nitrate-animals\",\"value\":3,\"source\":\"own experience\"}"_s);
+    ASSERT_TRUE(m_temp.keeper.commit(edit));
+    EXPECT_EQ(stock().animals.front().cells.back().suits, Suits::No) << "13 mg/L as the ion";
+}
+
 TEST_F(StockModelTest, ATrialRaisesTheLoadAndNeverTheOddsOfClearWater)
 {
     for (const double day : {50.0, 40.0, 30.0, 20.0, 10.0, 5.0, 1.0}) {
@@ -260,10 +302,10 @@ TEST_F(StockModelTest, ATrialRaisesTheLoadAndNeverTheOddsOfClearWater)
     addition.species = species(u"A024"_s);
     addition.count = 18;
     addition.first = m_temp.clock.now().plusDays(2);
-    const auto few = tryAddition(basis, addition, 60.0, false);
+    const auto few = tryAddition(basis, addition, 60.0, {});
     ASSERT_TRUE(few);
     addition.species.mass_g = 30.0;
-    const auto many = tryAddition(basis, addition, 60.0, false);
+    const auto many = tryAddition(basis, addition, 60.0, {});
     ASSERT_TRUE(many);
     EXPECT_GT(many->loadAdded, few->loadAdded);
     EXPECT_GE(many->ammoniaOver, few->ammoniaOver);
@@ -273,10 +315,10 @@ TEST_F(StockModelTest, ATrialRaisesTheLoadAndNeverTheOddsOfClearWater)
     for (const AdditionTrial::GateOdds& gate : many->gates) {
         EXPECT_LE(gate.after, gate.before + 1e-9) << gate.key.toStdString();
     }
-    const auto again = tryAddition(basis, addition, 60.0, false);
+    const auto again = tryAddition(basis, addition, 60.0, {});
     ASSERT_TRUE(again);
     EXPECT_EQ(again->ammonia.back(), many->ammonia.back()) << "same question, same answer";
-    EXPECT_FALSE(tryAddition(basis, addition, 0.0, false));
+    EXPECT_FALSE(tryAddition(basis, addition, 0.0, {}));
 }
 
 TEST_F(StockModelTest, PlanningIsOneChangeThatUndoTakesBack)

@@ -101,9 +101,11 @@ public:
         save(window, u"rounds"_s + suffix);
         stock(window, suffix);
         bench(window, suffix);
+        window.showPage(ui::MainWindow::Page::Guide);
         window.openGuide(u"alg_cyano"_s);
         settle();
         save(window, u"guide"_s + suffix);
+        window.showPage(ui::MainWindow::Page::Guide);
         window.openGuide(u"Neocaridina davidi"_s);
         settle();
         save(window, u"guide_species"_s + suffix);
@@ -173,7 +175,7 @@ private:
         window.rail()->select(tank->id);
         emit window.rail()->selectedChanged(tank->id);
         window.showPage(ui::MainWindow::Page::History);
-        window.history()->wait();
+        window.history()->waitForReset();
         settle();
         window.history()->begin();
         settle();

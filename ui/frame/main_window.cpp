@@ -44,6 +44,8 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_keeper(keeper)
     , m_forecasts(forecasts)
     , m_theme(theme)
+    , m_tray(this)
+    , m_reminder(keeper, m_session, m_tray)
     , m_actions(new ActionRegistry(this))
     , m_find(new FindModel(keeper, this))
     , m_desk(new StoreDesk(keeper, ask, m_session, this))
@@ -61,7 +63,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_stock(new StockPage(keeper, forecasts, theme))
     , m_bench(new BenchPage(keeper, theme, ask))
     , m_guide(new GuidePage(keeper, theme))
-    , m_panels(new Panels(keeper, theme, *m_actions, this))
+    , m_panels(new Panels(keeper, theme, *m_guide, *m_actions, this))
     , m_status(new StatusLine(theme, keeper))
     , m_menu(new QMenu(this))
     , m_unitsMenu(new QMenu(this))
@@ -80,6 +82,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     makeLanguageActions();
     makeUnitActions();
     makeUnitsMenu();
+    makeReminderActions();
     makeMenu();
     connectStore();
     connectPages();
@@ -160,8 +163,10 @@ void MainWindow::connectStore()
     m_forecastSoon.setSingleShot(true);
     connect(&m_forecastSoon, &QTimer::timeout, &m_forecasts, &facade::Forecasts::refresh);
     // A window left open over midnight, and a store another program writes to, come up to date by themselves.
+    connect(&m_reminder, &Reminder::told, this, &MainWindow::tell);
     connect(&m_minute, &QTimer::timeout, this, [this] {
         m_keeper.refreshIfChangedOutside();
+        m_reminder.check();
         if (m_rounds->model().day() != m_keeper.clock().today()) {
             m_rail->model().refresh();
             m_rounds->model().refresh();
@@ -214,9 +219,7 @@ void MainWindow::connectPages()
     connect(m_stock, &StockPage::entryOpenWanted, m_panels, &Panels::editEntry);
     connect(m_stock, &StockPage::newEntryWanted, m_panels, qOverload<const record::Entry&>(&Panels::newEntry));
     connectBench();
-    connect(m_guide, &GuidePage::told, this, &MainWindow::tell);
-    connect(m_guide, &GuidePage::failed, this, &MainWindow::fail);
-    connect(m_guide, &GuidePage::leaveWanted, this, [this] { showPage(m_beforeGuide); });
+    connectGuide();
     connect(m_panels, &Panels::tankAdded, this, &MainWindow::select);
     connect(m_panels->host(), &PanelHost::told, this, &MainWindow::tell);
     connect(m_panels->host(), &PanelHost::openChanged, this, &MainWindow::arrange);
@@ -315,34 +318,6 @@ QWidget* MainWindow::widgetOf(Page page) const
         return m_guide;
     }
     return m_lanes;
-}
-
-void MainWindow::openGuide(const QString& topic)
-{
-    const QString wanted = topic.isEmpty() ? focusedTopic() : topic;
-    showPage(Page::Guide);
-    m_guide->openAbout(wanted);
-}
-
-QString MainWindow::focusedTopic() const
-{
-    if (m_page == Page::Rounds) {
-        const record::Parameter* parameter = m_rounds->focusedParameter();
-        return parameter == nullptr ? QString() : parameter->name;
-    }
-    if (m_page == Page::Stock) {
-        return m_stock->focusedSpecies();
-    }
-    if (m_page == Page::History) {
-        return m_history->focusedTopic();
-    }
-    if (m_page != Page::Lanes) {
-        return {};
-    }
-    if (const facade::LaneChip* chip = m_lanes->view().selectedChip()) {
-        return chip->item.templateKey;
-    }
-    return m_lanes->focusedSubject();
 }
 
 void MainWindow::showPage(Page page)
@@ -468,9 +443,10 @@ void MainWindow::arrange()
     m_rail->setFolded(folded);
     // Where both do not fit, the panel takes the page's place; the page is there again when the panel closes.
     const int room = width() - (m_rail->isHidden() ? 0 : m_rail->width());
-    const int panel = m_theme.px(380);
+    const SidePanel* open = m_panels->host()->current();
+    const int panel = open == nullptr ? m_theme.px(380) : open->wantedWidth();
     const bool both = room >= panel + m_theme.px(420);
-    m_stack->setVisible(both || m_panels->host()->current() == nullptr);
+    m_stack->setVisible(both || open == nullptr);
     m_panels->host()->setMaximumWidth(both ? panel : QWIDGETSIZE_MAX);
 }
 

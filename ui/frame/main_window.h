@@ -5,6 +5,7 @@
 #include "core/facade/keeper.h"
 #include "core/record/shown.h"
 #include "ui/frame/action_registry.h"
+#include "ui/frame/reminder.h"
 #include "ui/frame/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ask.h"
@@ -71,10 +72,11 @@ public:
     [[nodiscard]] NoticeStrip* errorStrip() { return m_error; }
     [[nodiscard]] NoticeStrip* banner() { return m_banner; }
     [[nodiscard]] TopBar* topBar() { return m_top; }
+    [[nodiscard]] Reminder& reminder() { return m_reminder; }
     [[nodiscard]] Page page() const { return m_page; }
     void showPage(Page page);
-    /// The guide at what is focused, else at its start; at a topic, if one is given (a topic's id, a caution's id, a
-    /// subject of observations, a species).
+    /// The guide beside the page at what is focused; at a topic, if one is given (a topic's id, a caution's id, a
+    /// subject of observations, a species). On the Guide page itself it opens there.
     void openGuide(const QString& topic = {});
     /// Puts what is half typed on the pages into the record or the program's memory.
     void settle();
@@ -110,6 +112,7 @@ private:
     void makeLanguageActions();
     void askLanguage(const QString& tag);
     [[nodiscard]] bool panelIsOpen();
+    void makeReminderActions();
     void makeMenu();
     void connectStore();
     void connectPages();
@@ -117,7 +120,9 @@ private:
     void refreshActions();
     void refreshPages();
     [[nodiscard]] QWidget* widgetOf(Page page) const;
-    [[nodiscard]] QString focusedTopic() const;
+    /// What F1 may be about, the closest first.
+    [[nodiscard]] QStringList focusedTopics() const;
+    void connectGuide();
     void select(record::TankId tank);
     void openWork(const care::DueItem& item);
     void showKeys();
@@ -138,6 +143,8 @@ private:
     facade::Forecasts& m_forecasts;
     Theme& m_theme;
     Session m_session;
+    TrayNotifier m_tray;
+    Reminder m_reminder;
     Scheme m_system = Scheme::Light;
     Page m_page = Page::Lanes;
     Page m_beforeGuide = Page::Lanes;

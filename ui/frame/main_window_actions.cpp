@@ -171,6 +171,30 @@ void MainWindow::makeLookActions()
     }
 }
 
+void MainWindow::makeReminderActions()
+{
+    QAction* remind = m_actions->add(u"remind"_s, tr("&Remind me of overdue work"), Group::View, {}, [this] {
+        m_reminder.setOn(m_actions->action(u"remind"_s)->isChecked());
+        tell(m_reminder.isOn() ? tr("Overdue work is told of while the program runs, at most once a day for each tank")
+                               : tr("Overdue work is no longer told of outside the window"));
+    });
+    remind->setCheckable(true);
+    remind->setChecked(m_reminder.isOn());
+    auto* hours = new QActionGroup(this);
+    const auto quiet = [&](const QString& id, const QString& text, int from, int to) {
+        QAction* action = m_actions->add(id, text, Group::View, {}, [this, from, to] {
+            m_session.setQuietHours(from, to);
+            m_reminder.check();
+        });
+        action->setCheckable(true);
+        action->setChecked(m_session.quietHours() == std::pair(from, to));
+        hours->addAction(action);
+    };
+    quiet(u"quiet.night"_s, tr("No reminders from 21 to 8 o'clock"), 21, 8);
+    quiet(u"quiet.long"_s, tr("No reminders from 19 to 10 o'clock"), 19, 10);
+    quiet(u"quiet.none"_s, tr("Reminders at any hour"), 0, 0);
+}
+
 void MainWindow::makeMenu()
 {
     m_menu->setAccessibleName(tr("Menu"));

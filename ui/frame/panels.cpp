@@ -3,7 +3,7 @@
 
 namespace littoral::ui {
 
-Panels::Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& registry, QWidget* parent)
+Panels::Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const ActionRegistry& registry, QWidget* parent)
     : QObject(parent)
     , m_host(new PanelHost(theme, parent))
     , m_entry(new EntryEditor(keeper, theme))
@@ -14,10 +14,12 @@ Panels::Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& regis
     , m_targets(new TargetsEditor(keeper, theme))
     , m_kits(new KitsEditor(keeper, theme))
     , m_doses(new RegimensEditor(keeper, theme))
+    , m_facts(new FactEditor(keeper, theme))
+    , m_guide(new GuidePanel(guide, theme))
     , m_keys(new KeyPanel(registry, theme))
 {
     for (SidePanel* panel : std::initializer_list<SidePanel*>{m_entry, m_reading, m_tank, m_source, m_entries,
-                                                              m_targets, m_kits, m_doses, m_keys}) {
+                                                              m_targets, m_kits, m_doses, m_facts, m_guide, m_keys}) {
         m_host->add(panel);
     }
     connect(m_tank, &TankEditor::kitsWanted, this, &Panels::showKits);
@@ -100,6 +102,24 @@ void Panels::showSource(record::SourceWaterId source)
 {
     m_source->edit(source);
     m_host->open(m_source);
+}
+
+void Panels::editFact(facts::FactKind kind, const QString& id)
+{
+    m_facts->edit(kind, id);
+    m_host->open(m_facts);
+}
+
+void Panels::addFact(facts::FactKind kind)
+{
+    m_facts->add(kind);
+    m_host->open(m_facts);
+}
+
+void Panels::showGuide(const QStringList& subjects)
+{
+    m_guide->openAbout(subjects);
+    m_host->open(m_guide);
 }
 
 void Panels::showKeys(const QString& page, const std::vector<KeyPanel::PageKey>& keys)

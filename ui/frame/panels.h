@@ -12,6 +12,8 @@
 #include "ui/pages/editors/source_editor.h"
 #include "ui/pages/editors/tank_editor.h"
 #include "ui/pages/editors/targets_editor.h"
+#include "ui/pages/guide/fact_editor.h"
+#include "ui/pages/guide/guide_panel.h"
 
 namespace littoral::ui {
 
@@ -22,7 +24,8 @@ class Panels final : public QObject
     Q_OBJECT
 
 public:
-    Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& registry, QWidget* parent);
+    /// All outlive the panels.
+    Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const ActionRegistry& registry, QWidget* parent);
 
     [[nodiscard]] PanelHost* host() { return m_host; }
     void newEntry(record::TankId tank, record::EntryKind kind);
@@ -37,6 +40,12 @@ public:
     void showKits();
     void showDoses(record::LayoutId layout);
     void showSource(record::SourceWaterId source);
+    void editFact(facts::FactKind kind, const QString& id);
+    void addFact(facts::FactKind kind);
+    /// The guide beside the page, at the first of these it has an article on.
+    void showGuide(const QStringList& subjects);
+    [[nodiscard]] FactEditor* facts() { return m_facts; }
+    [[nodiscard]] GuidePanel* guide() { return m_guide; }
     void showKeys(const QString& page, const std::vector<KeyPanel::PageKey>& keys);
 
 signals:
@@ -52,6 +61,8 @@ private:
     TargetsEditor* m_targets;
     KitsEditor* m_kits;
     RegimensEditor* m_doses;
+    FactEditor* m_facts;
+    GuidePanel* m_guide;
     KeyPanel* m_keys;
 };
 

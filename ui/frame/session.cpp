@@ -20,11 +20,23 @@ const QStringList& lookWords()
     return words;
 }
 
+constexpr int kQuietFrom = 21;
+constexpr int kQuietTo = 8;
+
+/// A path is no good settings key: its separators would make groups of it.
+QString nameOf(const QString& store)
+{
+    return QString::fromLatin1(QCryptographicHash::hash(store.toUtf8(), QCryptographicHash::Sha1).toHex());
+}
+
 QString backupKey(const QString& store)
 {
-    // A path is no good settings key: its separators would make groups of it.
-    return u"backup/"_s +
-           QString::fromLatin1(QCryptographicHash::hash(store.toUtf8(), QCryptographicHash::Sha1).toHex());
+    return u"backup/"_s + nameOf(store);
+}
+
+QString remindedKey(const QString& store, record::TankId tank)
+{
+    return u"reminded/%1-%2"_s.arg(nameOf(store)).arg(tank.value);
 }
 
 } // namespace
@@ -93,6 +105,38 @@ QDateTime Session::lastBackup(const QString& store) const
 void Session::setLastBackup(const QString& store, const QDateTime& at)
 {
     m_settings.setValue(backupKey(store), at);
+}
+
+bool Session::reminders() const
+{
+    return m_settings.value(u"reminders/on"_s, false).toBool();
+}
+
+void Session::setReminders(bool on)
+{
+    m_settings.setValue(u"reminders/on"_s, on);
+}
+
+std::pair<int, int> Session::quietHours() const
+{
+    return {std::clamp(m_settings.value(u"reminders/quietFrom"_s, kQuietFrom).toInt(), 0, 24),
+            std::clamp(m_settings.value(u"reminders/quietTo"_s, kQuietTo).toInt(), 0, 24)};
+}
+
+void Session::setQuietHours(int from, int to)
+{
+    m_settings.setValue(u"reminders/quietFrom"_s, from);
+    m_settings.setValue(u"reminders/quietTo"_s, to);
+}
+
+QDate Session::reminded(const QString& store, record::TankId tank) const
+{
+    return m_settings.value(remindedKey(store, tank)).toDate();
+}
+
+void Session::setReminded(const QString& store, record::TankId tank, const QDate& day)
+{
+    m_settings.setValue(remindedKey(store, tank), day);
 }
 
 QString Session::defaultStore()

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/record/ids.h"
 #include "ui/theme/tokens.h"
 
 #include <QByteArray>
 #include <QDateTime>
 #include <QSettings>
+#include <utility>
 
 namespace littoral::ui {
 
@@ -30,6 +32,16 @@ public:
     /// Tag of the language chosen; empty: the desktop's.
     [[nodiscard]] QString language() const;
     void setLanguage(const QString& tag);
+    /// Whether overdue work is told of outside the window; off until it is switched on.
+    [[nodiscard]] bool reminders() const;
+    void setReminders(bool on);
+    /// Hours of the day without a reminder: from the first to before the second, over midnight where the first is the
+    /// later; the same twice: none.
+    [[nodiscard]] std::pair<int, int> quietHours() const;
+    void setQuietHours(int from, int to);
+    /// The day on which a tank of that store was last told of; invalid when never.
+    [[nodiscard]] QDate reminded(const QString& store, record::TankId tank) const;
+    void setReminded(const QString& store, record::TankId tank, const QDate& day);
     /// When a backup of that store was last made from here; invalid when never.
     [[nodiscard]] QDateTime lastBackup(const QString& store) const;
     void setLastBackup(const QString& store, const QDateTime& at);

@@ -186,7 +186,7 @@ struct FanBuilder
                               wording::dateTimeText(reading->at.toDateTime(), reading->at.localDate()))});
             }
         }
-        const double caution = care::limits::kFreeAmmoniaAnimals;
+        const double caution = care::limitsOf(frame.asked.row).freeAmmoniaAnimals;
         panel.limits.push_back({caution, words("caution %1").arg(wording::numberText(caution, 2))});
         fans.panels.push_back(std::move(panel));
     }

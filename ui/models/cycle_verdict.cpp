@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/care/own_gates.h"
 #include "core/facade/next_tests.h"
 #include "core/wording/forecast_sentences.h"
 #include "core/wording/measures.h"
@@ -172,7 +173,7 @@ QString substanceName(forecast::Substance substance)
     return wording::parameterName(keys[static_cast<std::size_t>(substance)]);
 }
 
-QStringList mustHold(const care::GateState& gate, const record::LayoutRecord& layout)
+QStringList mustHold(const care::GateState& gate, const record::LayoutRecord& layout, const care::GateBook& book)
 {
     QStringList lines;
     const auto limit = [&](const QString& key) {
@@ -185,7 +186,7 @@ QStringList mustHold(const care::GateState& gate, const record::LayoutRecord& la
         return words("%1 ≤ %2").arg(wording::parameterSymbol(key), wording::numberText(shown, shown < 0.195 ? 2 : 1));
     };
     lines << limit(u"tan"_s) << limit(u"no2"_s);
-    for (const care::GateDefinition& definition : care::builtInGates().gates) {
+    for (const care::GateDefinition& definition : book.gates) {
         const auto age = definition.minAge.find(layout.layout.start);
         if (definition.key != gate.key || age == definition.minAge.end()) {
             continue;
@@ -295,12 +296,13 @@ void addTests(CycleModel& model, const Frame& frame)
 
 void addGates(CycleModel& model, const Frame& frame)
 {
+    const care::GateBook book = care::gatesOf(frame.asked.row);
     for (const care::GateState& gate : frame.gates) {
         CycleGate row;
         row.key = gate.key;
         row.title = wording::gateTitle(gate);
         row.who = QCoreApplication::translate("Gates", gate.who.toUtf8().constData());
-        row.mustHold = mustHold(gate, frame.layout);
+        row.mustHold = mustHold(gate, frame.layout, book);
         row.needed = stillNeeded(gate);
         for (const care::GateCondition& condition : gate.conditions) {
             row.conditions << wording::gateConditionText(condition, frame.today);

@@ -3,6 +3,7 @@
 
 #include "core/record/shown.h"
 #include "core/wording/measures.h"
+#include "core/wording/finding_sentences.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 #include "ui/models/guide_shelves.h"
@@ -244,6 +245,9 @@ GuideArticle conditionArticle(const facts::FactBook& book, const facts::Conditio
     where.lines.push_back(row(words("How often"), howCommon(condition.prior)));
     article.blocks.push_back(std::move(where));
     append(article, cautionBlocks(book, condition.cautions));
+    if (const QString deferral = wording::healthDeferral(condition); !deferral.isEmpty()) {
+        article.blocks.push_back({Kind::Lines, words("Who decides"), {{deferral, {}, {}, 0}}, {}, {}});
+    }
     addList(article, Kind::Steps, words("First actions"), condition.actions);
     addList(article, Kind::Lines, words("Avoid"), condition.avoid);
     addList(article, Kind::Lines, words("Check next"), {condition.check});
@@ -310,6 +314,7 @@ QString flagText(const QString& flag)
 
 QString gateOfSpecies(const facts::Species& species)
 {
+    // The title is the program's even where the keeper set other limits: it names the class of animals.
     if (species.isPlant()) {
         return species.gate == u"P1"_s ? words("once total ammonia has been under %1 for three days")
                                              .arg(wording::valueWithUnit(u"tan"_s, 1.0))
@@ -428,7 +433,8 @@ GuideArticle cautionArticle(const facts::FactBook& book, const facts::Caution& c
     article.lead = words("It counts for: %1").arg(fact(caution.when));
     GuideBlock points{Kind::Caution, words("Keep to this"), {}, {}, fact(book.aboveAll)};
     for (const facts::CautionPoint& point : caution.points) {
-        points.lines.push_back({fact(point.text), wording::sourceText(fact(point.source)), {}, 0});
+        const QString source = wording::sourceText(fact(point.source));
+        points.lines.push_back({fact(point.text), point.own ? words("Yours: %1").arg(source) : source, {}, 0});
     }
     article.blocks.push_back(std::move(points));
     GuideBlock used{Kind::Links, words("Named by"), {}, {}, {}};

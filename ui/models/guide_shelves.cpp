@@ -2,6 +2,7 @@
 #include "ui/models/guide_shelves.h"
 
 #include "ui/models/guide_articles.h"
+#include "ui/models/guide_rules.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -27,12 +28,30 @@ QString task(const QString& text)
     return text.isEmpty() ? text : QCoreApplication::translate("Templates", text.toUtf8().constData());
 }
 
+QString marked(const QString& title, bool own)
+{
+    return own ? words("%1 (yours)").arg(title) : title;
+}
+
 template <typename T> void sortByTitle(std::vector<T>& topics)
 {
     std::ranges::stable_sort(topics, [](const T& a, const T& b) { return a.title.localeAwareCompare(b.title) < 0; });
 }
 
 using Sources = std::shared_ptr<const GuideSources>;
+
+/// The keeper's facts, or the program's where a topic asks for them.
+const facts::FactBook& bookFor(const GuideSources& sources, const QString& topic)
+{
+    return isBuiltInTopic(topic) ? facts::builtInFacts() : sources.book;
+}
+
+std::optional<GuideArticle> versioned(const GuideSources& sources, const QString& topic, GuideArticle article)
+{
+    article.topic = topic;
+    markVersion(article, sources);
+    return article;
+}
 
 GuideShelf conditions(const Sources& from)
 {
@@ -45,13 +64,14 @@ GuideShelf conditions(const Sources& from)
         for (const QString& action : condition.actions) {
             found << fact(action);
         }
-        shelf.topics.push_back(
-            {topicId(shelf.key, condition.id), fact(condition.name), fact(condition.look), found.join(u' ')});
+        shelf.topics.push_back({topicId(shelf.key, condition.id), marked(fact(condition.name), condition.own),
+                                fact(condition.look), found.join(u' ')});
     }
     sortByTitle(shelf.topics);
     shelf.article = [from](const QString& topic) -> std::optional<GuideArticle> {
-        const facts::Condition* found = from->book.condition(keyOf(topic));
-        return found == nullptr ? std::nullopt : std::optional(conditionArticle(from->book, *found));
+        const facts::FactBook& book = bookFor(*from, topic);
+        const facts::Condition* found = book.condition(keyOf(currentTopic(topic)));
+        return found == nullptr ? std::nullopt : versioned(*from, topic, conditionArticle(book, *found));
     };
     return shelf;
 }
@@ -60,14 +80,14 @@ GuideShelf species(const Sources& from)
 {
     GuideShelf shelf{u"species"_s, words("Species"), {}, {}};
     for (const facts::Species& one : from->book.species) {
-        shelf.topics.push_back({topicId(shelf.key, one.id), one.scientific,
+        shelf.topics.push_back({topicId(shelf.key, one.id), marked(one.scientific, one.own),
                                 words("%1, %2").arg(fact(one.name), speciesKindWord(one)),
                                 QStringList{one.id, one.gate, fact(one.note)}.join(u' ')});
     }
     sortByTitle(shelf.topics);
     shelf.article = [from](const QString& topic) -> std::optional<GuideArticle> {
-        const facts::Species* found = from->book.speciesById(keyOf(topic));
-        return found == nullptr ? std::nullopt : std::optional(speciesArticle(*found));
+        const facts::Species* found = bookFor(*from, topic).speciesById(keyOf(currentTopic(topic)));
+        return found == nullptr ? std::nullopt : versioned(*from, topic, speciesArticle(*found));
     };
     return shelf;
 }
@@ -104,13 +124,14 @@ GuideShelf cautions(const Sources& from)
         for (const facts::CautionPoint& point : caution.points) {
             found << fact(point.text);
         }
-        shelf.topics.push_back(
-            {topicId(shelf.key, caution.id), fact(caution.title), fact(caution.when), found.join(u' ')});
+        shelf.topics.push_back({topicId(shelf.key, caution.id), marked(fact(caution.title), caution.own),
+                                fact(caution.when), found.join(u' ')});
     }
     sortByTitle(shelf.topics);
     shelf.article = [from](const QString& topic) -> std::optional<GuideArticle> {
-        const facts::Caution* found = from->book.caution(keyOf(topic));
-        return found == nullptr ? std::nullopt : std::optional(cautionArticle(from->book, *found));
+        const facts::FactBook& book = bookFor(*from, topic);
+        const facts::Caution* found = book.caution(keyOf(currentTopic(topic)));
+        return found == nullptr ? std::nullopt : versioned(*from, topic, cautionArticle(book, *found));
     };
     return shelf;
 }
@@ -134,12 +155,93 @@ QString topicId(const QString& shelf, const QString& key)
 
 std::shared_ptr<const GuideSources> guideSources(const record::Row& row)
 {
-    return std::make_shared<const GuideSources>(GuideSources{facts::factsFor(row).book, care::templatesFor(row).all});
+    auto sources = std::make_shared<GuideSources>();
+    facts::FactSet set = facts::factsFor(row);
+    sources->book = std::move(set.book);
+    sources->work = care::templatesFor(row).all;
+    sources->gates = care::gateSet(row);
+    sources->limits = care::limitSet(row);
+    for (const auto* problems : {&set.problems, &sources->gates.problems, &sources->limits.problems}) {
+        sources->problems.insert(sources->problems.end(), problems->begin(), problems->end());
+    }
+    const QString prefix = u"fact."_s;
+    for (auto it = row.settings.lowerBound(prefix); it != row.settings.end() && it.key().startsWith(prefix); ++it) {
+        sources->own << it.key();
+    }
+    return sources;
 }
 
 std::vector<GuideShelf> factShelves(const std::shared_ptr<const GuideSources>& sources)
 {
-    return {conditions(sources), species(sources), tasks(sources), cautions(sources)};
+    GuideShelf rules = ruleShelf(sources);
+    rules.article = [sources, plain = rules.article](const QString& topic) -> std::optional<GuideArticle> {
+        auto article = plain(topic);
+        return article ? versioned(*sources, topic, std::move(*article)) : std::nullopt;
+    };
+    return {conditions(sources), species(sources), tasks(sources), cautions(sources), rules, termShelf(sources)};
+}
+
+QString entryTopic(record::EntryKind kind)
+{
+    using record::EntryKind;
+    switch (kind) {
+    case EntryKind::WaterChange:
+        return u"task:water-change"_s;
+    case EntryKind::TopUp:
+        return u"task:topup"_s;
+    case EntryKind::Dose:
+        return u"term:dose"_s;
+    case EntryKind::Feeding:
+        return u"task:feed"_s;
+    case EntryKind::Observation:
+        return u"term:severity"_s;
+    case EntryKind::Addition:
+    case EntryKind::Loss:
+        return u"term:quarantine"_s;
+    case EntryKind::MediaTransfer:
+        return u"term:media"_s;
+    case EntryKind::LightChange:
+        return u"term:light-sum"_s;
+    case EntryKind::Co2Change:
+        return u"term:co2"_s;
+    case EntryKind::Upkeep:
+    case EntryKind::Note:
+        break;
+    }
+    return {};
+}
+
+QString titleOf(const GuideSources& sources, const QString& topic)
+{
+    const facts::FactBook& book = sources.book;
+    const QString shelf = shelfOf(topic);
+    const QString key = keyOf(topic);
+    const auto work = std::ranges::find(sources.work, key, &care::WorkTemplate::key);
+    const auto reference = std::ranges::find(book.tasks, key, &facts::ReferenceTask::key);
+    const auto gate = std::ranges::find(sources.gates.book.gates, key, &care::GateDefinition::key);
+    if (shelf == u"condition"_s && book.condition(key) != nullptr) {
+        return fact(book.condition(key)->name);
+    }
+    if (shelf == u"caution"_s && book.caution(key) != nullptr) {
+        return words("Caution: %1").arg(fact(book.caution(key)->title));
+    }
+    if (shelf == u"term"_s && book.term(key) != nullptr) {
+        return fact(book.term(key)->name);
+    }
+    if (shelf == u"species"_s && book.speciesById(key) != nullptr) {
+        return book.speciesById(key)->scientific;
+    }
+    if (shelf == u"task"_s && (work != sources.work.end() || reference != book.tasks.end())) {
+        return words("Task: %1").arg(work != sources.work.end() ? task(work->title) : fact(reference->title));
+    }
+    if (shelf == u"rule"_s && gate != sources.gates.book.gates.end()) {
+        return words("Gate %1: %2")
+            .arg(gate->key, QCoreApplication::translate("Gates", gate->title.toUtf8().constData()));
+    }
+    const care::LimitFact* limit = shelf == u"rule"_s ? care::limitFact(key) : nullptr;
+    return limit == nullptr
+               ? key
+               : words("Limit: %1").arg(QCoreApplication::translate("Limits", limit->name.toUtf8().constData()));
 }
 
 QString topicFor(const GuideSources& sources, const QString& subject)
@@ -157,6 +259,15 @@ QString topicFor(const GuideSources& sources, const QString& subject)
     if (std::ranges::find(sources.work, subject, &care::WorkTemplate::key) != sources.work.end() ||
         std::ranges::find(book.tasks, subject, &facts::ReferenceTask::key) != book.tasks.end()) {
         return topicId(u"task"_s, subject);
+    }
+    if (care::limitFact(subject) != nullptr ||
+        std::ranges::find(sources.gates.book.gates, subject, &care::GateDefinition::key) !=
+            sources.gates.book.gates.end()) {
+        return topicId(u"rule"_s, subject);
+    }
+    const record::Parameter* parameter = record::findParameter(subject);
+    if (const QString key = parameter == nullptr ? subject : parameter->key; book.term(key) != nullptr) {
+        return topicId(u"term"_s, key);
     }
     for (const facts::Species& one : book.species) {
         if (one.id == subject || one.scientific.compare(subject, Qt::CaseInsensitive) == 0 ||

@@ -31,9 +31,11 @@ QString words(const char* text)
 /// No more decimals than the figure has, and never more than the parameter.
 QString figure(const QString& parameter, double value)
 {
+    // Ammonia and nitrite matter in hundredths, free ammonia in thousandths.
     const record::Parameter* known = record::findParameter(parameter);
-    const int most = known == nullptr ? 1 : std::min(known->decimals, 1);
-    const bool whole = std::abs(value - std::round(value)) < 0.05;
+    const bool fine = parameter == u"tan"_s || parameter == u"no2"_s;
+    const int most = parameter == u"nh3"_s ? 3 : fine ? 2 : known == nullptr ? 1 : std::min(known->decimals, 1);
+    const bool whole = std::abs(value - std::round(value)) < 0.5 * std::pow(10.0, -most);
     return wording::numberText(value, whole ? 0 : most);
 }
 
@@ -143,10 +145,16 @@ QString cellText(const facade::StockColumn& column, const facade::StockCell& cel
         return words("%1: what it bears is not known").arg(name);
     }
     const QString bears = withUnit(column.parameter, rangeText(column.parameter, *cell.borne));
-    if (!column.water) {
-        return words("%1: bears %2; no reading in the last two weeks").arg(name, bears);
+    const QString now = column.water ? rangeText(column.parameter, *column.water) : QString();
+    if (column.ahead) {
+        const QString ahead = rangeText(column.parameter, *column.ahead);
+        return column.water
+                   ? words("%1: bears %2; this water %3; coming fortnight %4, 8 in 10").arg(name, bears, now, ahead)
+                   : words("%1: bears %2; no reading in the last two weeks; coming fortnight %3, 8 in 10")
+                         .arg(name, bears, ahead);
     }
-    return words("%1: bears %2; this water %3").arg(name, bears, rangeText(column.parameter, *column.water));
+    return column.water ? words("%1: bears %2; this water %3").arg(name, bears, now)
+                        : words("%1: bears %2; no reading in the last two weeks").arg(name, bears);
 }
 
 QString animalName(const AnimalRow& row)
@@ -261,6 +269,10 @@ QStringList animalReasons(const facade::StockModel& model, const AnimalRow& row,
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         reasons << cellText(model.columns[i], row.cells[i]) + u'.';
     }
+    const auto lacksForecast = [](const facade::StockColumn& column) { return column.isForecast && !column.ahead; };
+    reasons << (std::ranges::any_of(model.columns, lacksForecast)
+                    ? words("What comes is unknown: there is no forecast of this tank yet.")
+                    : words("What comes is unknown for pH, hardness and temperature: they are not forecast."));
     if (row.place != StockPlace::Here) {
         if (const care::GateState* gate = gateOf(model, row.species->gate)) {
             reasons << words("%1: %2").arg(wording::gateTitle(*gate), wording::gateVerdict(*gate));

@@ -76,6 +76,7 @@ struct FanStackModel
     std::vector<FanChange> changes;
     std::vector<FanChange> previewChanges; ///< of the plan looked at; used instead of the planned ones when there are
     QString previewText;                   ///< "30 % every 3 days"; empty without a preview
+    QString futureText;                    ///< what is planned, where both are told side by side
     bool previewQuick = false;             ///< few members: the full answer follows
     QString note; ///< over the future: "forecast of 24 Nov 07:31", "not fitted", "forecast running"
 };

@@ -108,7 +108,15 @@ QString FanStack::partSentence(int part) const
         const QString name = series.label.isEmpty() ? panel.title : series.label;
         const LaneBand* ahead = bandAt(series.preview.empty() ? series.future : series.preview, at);
         const LaneBand* past = bandAt(series.fitted, at);
-        if (ahead != nullptr) {
+        if (!m_model.futureText.isEmpty()) {
+            for (const auto& [way, bands] :
+                 {std::pair{&m_model.futureText, &series.future}, std::pair{&m_model.previewText, &series.preview}}) {
+                if (const LaneBand* band = bandAt(*bands, at)) {
+                    parts << tr("%1 %2, 8 in 10 between %3 and %4", "way, middle value, range")
+                                 .arg(*way, number(band->q50), number(band->q10), number(band->q90));
+                }
+            }
+        } else if (ahead != nullptr) {
             parts << tr("%1 %2, 8 in 10 between %3 and %4", "quantity, middle value, range")
                          .arg(name, number(ahead->q50), number(ahead->q10), number(ahead->q90));
         } else if (past != nullptr) {

@@ -35,13 +35,13 @@ SidePanel::SidePanel(Theme& theme, const QString& title, QWidget* parent)
     m_body = new QVBoxLayout(inside);
     m_body->setContentsMargins(14, 8, 14, 14);
     m_body->setSpacing(12);
-    auto* scroll = new QScrollArea;
-    scroll->setWidget(inside);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->viewport()->setAutoFillBackground(false);
+    m_scroll = new QScrollArea;
+    m_scroll->setWidget(inside);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->viewport()->setAutoFillBackground(false);
     inside->setAutoFillBackground(false);
 
     m_problem->setWordWrap(true);
@@ -51,14 +51,20 @@ SidePanel::SidePanel(Theme& theme, const QString& title, QWidget* parent)
     m_foot->setContentsMargins(14, 10, 14, 10);
     m_foot->setSpacing(8);
 
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(1, 0, 0, 0);
-    column->setSpacing(0);
-    column->addLayout(head);
-    column->addWidget(scroll, 1);
-    column->addWidget(m_problem);
-    column->addLayout(m_foot);
+    m_column = new QVBoxLayout(this);
+    m_column->setContentsMargins(1, 0, 0, 0);
+    m_column->setSpacing(0);
+    m_column->addLayout(head);
+    m_column->addWidget(m_scroll, 1);
+    m_column->addWidget(m_problem);
+    m_column->addLayout(m_foot);
     connect(&theme, &Theme::changed, this, qOverload<>(&QWidget::update));
+}
+
+void SidePanel::fillWith(QWidget* content)
+{
+    m_scroll->hide();
+    m_column->insertWidget(1, content, 1);
 }
 
 void SidePanel::setTitle(const QString& title)

@@ -9,6 +9,7 @@ class QFormLayout;
 class QHBoxLayout;
 class QLineEdit;
 class QPushButton;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace littoral::ui {
@@ -29,6 +30,9 @@ public:
     /// Typing that has not been saved yet.
     [[nodiscard]] virtual bool hasDraft() const { return false; }
 
+    /// Width the panel asks for beside a page; it takes the page's place where both do not fit.
+    [[nodiscard]] virtual int wantedWidth() const { return m_theme.px(380); }
+
     void showProblem(const QString& sentence);
     void clearProblem();
     [[nodiscard]] QString problem() const;
@@ -44,6 +48,8 @@ protected:
 
     [[nodiscard]] Theme& theme() const { return m_theme; }
     [[nodiscard]] QVBoxLayout* body() const { return m_body; }
+    /// One widget that scrolls by itself in place of the body.
+    void fillWith(QWidget* content);
     /// A form whose labels stand above their fields, so that nothing clips at any text size.
     [[nodiscard]] QFormLayout* addForm(const QString& heading = {});
     QPushButton* addFootButton(const QString& text, const QString& key, bool primary);
@@ -57,6 +63,8 @@ private:
     Text* m_title;
     Text* m_problem;
     QVBoxLayout* m_body;
+    QScrollArea* m_scroll;
+    QVBoxLayout* m_column;
     QHBoxLayout* m_foot;
     QPushButton* m_primary = nullptr;
     QWidget* m_first = nullptr;

@@ -179,6 +179,11 @@ CycleGatesCard::CycleGatesCard(Theme& theme, QWidget* parent)
         Qt::QueuedConnection);
 }
 
+QString CycleGatesCard::chosenGate() const
+{
+    return m_keys.value(m_table->chosenRow());
+}
+
 void CycleGatesCard::setModel(const CycleModel& model)
 {
     m_keys.clear();

@@ -73,6 +73,7 @@ public:
     explicit CycleGatesCard(Theme& theme, QWidget* parent = nullptr);
     void setModel(const CycleModel& model);
     [[nodiscard]] CardTable& table() { return *m_table; }
+    [[nodiscard]] QString chosenGate() const;
 
 signals:
     void gateChosen(const QString& key);

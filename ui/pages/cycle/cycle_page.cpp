@@ -374,6 +374,28 @@ void CyclePage::setLearning(bool on)
     m_forecasts.refresh();
 }
 
+QString CyclePage::focusedTopic() const
+{
+    const QWidget* focus = focusWidget();
+    const auto isIn = [focus](const QWidget* card) {
+        return focus != nullptr && (focus == card || card->isAncestorOf(focus));
+    };
+    if (isIn(m_gates)) {
+        const QString gate = m_gates->chosenGate();
+        return gate.isEmpty() ? u"gate"_s : gate;
+    }
+    if (isIn(m_plans)) {
+        return u"plan"_s;
+    }
+    if (isIn(m_record)) {
+        return u"track-record"_s;
+    }
+    const auto& panels = m_charts->model().panels;
+    const int part = m_charts->currentPart();
+    const bool chart = isIn(m_charts) && part >= 0 && part < static_cast<int>(panels.size());
+    return chart ? panels[static_cast<std::size_t>(part)].parameter : u"cycle"_s;
+}
+
 QList<QWidget*> CyclePage::regions() const
 {
     return {m_bar, m_chartStack, m_verdict, m_gates, m_plans, m_record};

@@ -53,6 +53,8 @@ public:
     [[nodiscard]] CycleRecordCard& track() { return *m_record; }
     [[nodiscard]] bool isTable() const;
     [[nodiscard]] bool canAdopt() const;
+    /// What the keyboard is at, for the guide: a gate, a plan, the parameter of a panel.
+    [[nodiscard]] QString focusedTopic() const;
     /// Parts of the page for F6, in order.
     [[nodiscard]] QList<QWidget*> regions() const;
     /// Puts the keyboard on the charts.

@@ -62,6 +62,9 @@ GuidePage::GuidePage(facade::Keeper& keeper, Theme& theme, QWidget* parent)
     , m_found(new Text(theme, TextStyle::Secondary))
     , m_back(new QPushButton(tr("Back")))
     , m_forward(new QPushButton(tr("Forward")))
+    , m_edit(new QPushButton(tr("Edit")))
+    , m_takeBack(new QPushButton(tr("Back to the built-in")))
+    , m_add(new QPushButton(tr("Add")))
     , m_reading(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_trail(QString())
 {
@@ -113,10 +116,16 @@ QWidget* GuidePage::makeBar()
     together->addWidget(m_back);
     together->addWidget(m_forward);
     flow->addWidget(trail);
+    auto* own = new QWidget;
+    auto* ownBox = new QHBoxLayout(own);
+    ownBox->setContentsMargins(0, 0, 0, 0);
+    ownBox->setSpacing(6);
+    addOwnButtons(ownBox);
     m_kindsBox = new QWidget;
     auto* kinds = new QHBoxLayout(m_kindsBox);
     kinds->setContentsMargins(0, 0, 0, 0);
     flow->addWidget(m_kindsBox);
+    flow->addWidget(own);
     makeKinds();
     connect(m_back, &QPushButton::clicked, this, &GuidePage::back);
     connect(m_forward, &QPushButton::clicked, this, &GuidePage::forward);
@@ -177,6 +186,7 @@ void GuidePage::makeKeys()
     };
     key(tr("Back"), {QKeySequence(Qt::ALT | Qt::Key_Left), QKeySequence(Qt::Key_Back)}, &GuidePage::back);
     key(tr("Forward"), {QKeySequence(Qt::ALT | Qt::Key_Right), QKeySequence(Qt::Key_Forward)}, &GuidePage::forward);
+    key(tr("Edit your version of this topic"), {QKeySequence(Qt::ALT | Qt::Key_E)}, &GuidePage::edit);
     key(tr("Search the guide"), {QKeySequence(Qt::CTRL | Qt::Key_F)}, &GuidePage::begin);
 }
 
@@ -212,8 +222,7 @@ void GuidePage::openAbout(const QString& subject)
     if (subject.isEmpty()) {
         return;
     }
-    const QString found = m_model->has(subject) ? subject : topicFor(*m_sources, subject);
-    if (!found.isEmpty()) {
+    if (const QString found = topicAbout(subject); !found.isEmpty()) {
         open(found);
     } else {
         search(subject);
@@ -257,6 +266,7 @@ void GuidePage::display(const QString& topic)
     m_list->showTopic(topic);
     m_back->setEnabled(m_place > 0);
     m_forward->setEnabled(m_place + 1 < m_trail.size());
+    refreshOwn();
     if (article) {
         announce(m_pane, tr("%1, %2").arg(article->title, article->kind));
     }
@@ -282,6 +292,13 @@ GuideArticle GuidePage::startArticle() const
         }
         start.blocks.push_back(std::move(block));
     }
+    if (!m_sources->problems.empty()) {
+        GuideBlock unused{GuideBlock::Kind::Lines, tr("Records of yours that could not be used"), {}, {}, {}};
+        for (const Error& problem : m_sources->problems) {
+            unused.lines.push_back({QString::fromStdString(problem.sentence()), {}, {}, 0});
+        }
+        start.blocks.insert(start.blocks.begin(), std::move(unused));
+    }
     start.source = m_sources->book.aboveAll.isEmpty()
                        ? QString()
                        : QCoreApplication::translate("Facts", m_sources->book.aboveAll.toUtf8().constData());
@@ -301,6 +318,7 @@ void GuidePage::refreshFacts()
 {
     const QMap<QString, QString> own = ownFacts(m_keeper.row());
     if (m_sources != nullptr && own == m_ownFacts) {
+        refreshOwn();
         return;
     }
     m_ownFacts = own;
@@ -311,6 +329,7 @@ void GuidePage::refreshFacts()
     if (m_kinds != nullptr) {
         display(topic());
         refreshFound();
+        emit factsChanged();
     }
 }
 

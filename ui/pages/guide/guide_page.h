@@ -3,6 +3,7 @@
 
 #include "core/facade/keeper.h"
 #include "ui/models/guide_model.h"
+#include "ui/models/guide_rules.h"
 #include "ui/models/guide_shelves.h"
 #include "ui/widgets/text.h"
 
@@ -42,6 +43,11 @@ public:
     /// Writes a note half typed; before the page is left.
     void settle();
 
+    /// The topic a subject stands for; empty when the guide has none.
+    [[nodiscard]] QString topicAbout(const QString& subject) const;
+    /// Topics that have all of these words, at most so many.
+    [[nodiscard]] std::vector<GuideTopic> hits(const QString& words, int most) const;
+
     /// Further shelves (worksheets ...) after those made from the facts.
     void addShelf(GuideShelf shelf);
 
@@ -53,12 +59,18 @@ public:
     [[nodiscard]] QLineEdit* field() { return m_field; }
     [[nodiscard]] QPushButton* backButton() { return m_back; }
     [[nodiscard]] QPushButton* forwardButton() { return m_forward; }
+    [[nodiscard]] QPushButton* editButton() { return m_edit; }
+    [[nodiscard]] QPushButton* takeBackButton() { return m_takeBack; }
     /// Parts of the page for F6, in order.
     [[nodiscard]] QList<QWidget*> regions() const;
 
 signals:
+    void editWanted(littoral::facts::FactKind kind, const QString& id);
+    void addWanted(littoral::facts::FactKind kind);
     void told(const QString& sentence);
     void failed(const littoral::Error& error, const QString& safe);
+    /// Articles may read differently now.
+    void factsChanged();
     /// Escape with nothing left to step back from on this page.
     void leaveWanted();
 
@@ -75,6 +87,10 @@ private:
     void makeKeys();
     void display(const QString& topic);
     void refreshFound();
+    void addOwnButtons(QBoxLayout* box);
+    void refreshOwn();
+    void edit();
+    void takeBack();
     void refreshFacts();
     void chooseShelf(int index);
     void arrange();
@@ -94,6 +110,9 @@ private:
     SegmentedControl* m_kinds = nullptr;
     QPushButton* m_back;
     QPushButton* m_forward;
+    QPushButton* m_edit;
+    QPushButton* m_takeBack;
+    QPushButton* m_add;
     QWidget* m_bar;
     QWidget* m_listCard;
     QBoxLayout* m_reading;

@@ -3,7 +3,9 @@
 
 #include "core/wording/numbers.h"
 #include "ui/models/history_record.h"
+#include "ui/models/reset_fans.h"
 #include "ui/paint/age_chart.h"
+#include "ui/paint/fan_painter.h"
 #include "ui/paint/history_strip.h"
 #include "ui/theme/figures.h"
 
@@ -14,6 +16,8 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
+#include <QTimeZone>
+#include <algorithm>
 
 namespace littoral::ui {
 
@@ -42,7 +46,7 @@ public:
     {
     }
 
-    void print(const record::Row& row, const TimeAxis& axis)
+    void print(const record::Row& row, const std::shared_ptr<const facade::ResetForecast>& made, const TimeAxis& axis)
     {
         text(m_file.tankName, m_theme.font(20, 650), Token::Ink);
         text(m_file.heading, m_theme.font(13), Token::Ink2);
@@ -52,6 +56,9 @@ public:
         record(row);
         findings();
         talk();
+        if (made != nullptr) {
+            reset(*made);
+        }
         changes();
         exposures();
         comparison();
@@ -199,6 +206,33 @@ private:
         text(words("The points are judgement, common practice; they decide nothing."), m_theme.font(11), Token::Ink3);
     }
 
+    void reset(const facade::ResetForecast& made)
+    {
+        const facade::ResetTable table = facade::resetTable(made);
+        heading(words("Carry on, or start afresh: both forecast"));
+        text(table.headline, m_theme.font(13, 600), Token::Ink);
+        const FanStackModel fans = resetFans(made);
+        const LaneMetrics metrics(m_theme);
+        TimeAxis axis;
+        axis.setNow(made.now.utcMs());
+        axis.setZone(QTimeZone(made.now.offsetSeconds()));
+        axis.setRange(made.now.utcMs(), resetEnd(made));
+        const double height = std::max(leastFanHeight(fans, metrics), 300.0);
+        reserve(height);
+        const FanStackLayout layout = layOutFans(fans, metrics, axis.view(0, width()), QSizeF(width(), height));
+        m_painter.save();
+        m_painter.translate(0, m_y);
+        FanPainter(m_theme, metrics, fans, layout).paint(m_painter, axis);
+        m_painter.restore();
+        m_y += height + 6;
+        for (const QStringList& row : table.rows) {
+            text(words("%1: carrying on %2, changes until then %3; starting afresh %4, changes until then %5")
+                     .arg(row.value(0), row.value(1), row.value(2), row.value(3), row.value(4)),
+                 m_theme.font(12), Token::Ink, 14);
+        }
+        text(table.sentences.join(u'\n'), m_theme.font(12), Token::Ink2);
+    }
+
     void changes()
     {
         heading(words("What changed before it"));
@@ -249,7 +283,9 @@ private:
 
 } // namespace
 
-Result<void> printCase(const QString& path, const facade::CaseFile& file, const record::Row& row, const TimeAxis& axis)
+Result<void> printCase(const QString& path, const facade::CaseFile& file,
+                       const std::shared_ptr<const facade::ResetForecast>& reset, const record::Row& row,
+                       const TimeAxis& axis)
 {
     const auto refused = [&] {
         return Error{Fault::Storage, words("The PDF could not be written.").toStdString(), path.toStdString(),
@@ -267,7 +303,7 @@ Result<void> printCase(const QString& path, const facade::CaseFile& file, const 
         writer.setResolution(kDotsPerInch);
         const Theme theme(Scheme::Light);
         CasePaper paper(writer, theme, file);
-        paper.print(row, axis);
+        paper.print(row, reset, axis);
         if (!paper.end()) {
             return refused();
         }

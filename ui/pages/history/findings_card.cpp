@@ -219,6 +219,7 @@ QWidget* FindingsCard::makeFinding(const facade::CaseFinding& finding, int place
                                    const std::optional<facade::CaseCheck>& check)
 {
     auto* box = new QWidget;
+    box->setProperty("topic", finding.id); // what F1 is about in here
     box->setAccessibleName(tr("%1. %2, %3").arg(place).arg(finding.name, finding.supportWord));
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(kMargin - 4, 4, kMargin - 4, 2);

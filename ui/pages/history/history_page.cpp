@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/history/history_page.h"
 
-#include "ui/pages/history/ask_line.h"
-#include "ui/pages/history/case_paper.h"
 #include "ui/pages/history/findings_card.h"
 #include "ui/pages/history/record_card.h"
+#include "ui/pages/history/reset_card.h"
 #include "ui/pages/history/side_cards.h"
 #include "ui/pages/history/strip_view.h"
 #include "ui/pages/history/talk_card.h"
@@ -14,7 +13,6 @@
 
 #include <QAction>
 #include <QComboBox>
-#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QListView>
 #include <QPainter>
@@ -70,6 +68,7 @@ HistoryPage::HistoryPage(facade::Keeper& keeper, Theme& theme, Ask& ask, TimeAxi
     , m_theme(theme)
     , m_ask(ask)
     , m_axis(axis)
+    , m_desk(keeper)
     , m_title(new Text(theme, TextStyle::Name))
     , m_heading(new Text(theme, TextStyle::Body))
     , m_message((new Text(theme, TextStyle::Body))->wrapped())
@@ -82,14 +81,14 @@ HistoryPage::HistoryPage(facade::Keeper& keeper, Theme& theme, Ask& ask, TimeAxi
     , m_record(new RecordCard(keeper, theme))
     , m_findings(new FindingsCard(theme))
     , m_talk(new TalkCard(theme))
+    , m_reset(new ResetCard(theme))
     , m_changes(new ChangesCard(theme))
     , m_exposure(new ExposureCard(theme))
     , m_compare(new CompareCard(theme))
 {
     setAccessibleName(tr("History"));
-    m_pool.setMaxThreadCount(1);
     m_bar = makeBar();
-    m_middle = scroller(stacked({m_findings, m_talk}), tr("Findings, scrolling"));
+    m_middle = scroller(stacked({m_findings, m_talk, m_reset}), tr("Findings, scrolling"));
     m_right = scroller(stacked({m_changes, m_exposure, m_compare}), tr("Changes, scrolling"));
     auto* columns = new QHBoxLayout(m_body);
     columns->setContentsMargins(12, 10, 12, 10);
@@ -113,8 +112,6 @@ HistoryPage::HistoryPage(facade::Keeper& keeper, Theme& theme, Ask& ask, TimeAxi
 
 HistoryPage::~HistoryPage()
 {
-    m_pool.clear();
-    m_pool.waitForDone();
     // Cards that lose the keyboard while they are taken down have nobody to tell.
     m_findings->disconnect(this);
     m_changes->disconnect(this);
@@ -152,6 +149,10 @@ void HistoryPage::connectAll()
     m_soon.setSingleShot(true);
     m_soon.setInterval(0);
     connect(&m_soon, &QTimer::timeout, this, &HistoryPage::refresh);
+    connect(&m_desk, &facade::CaseDesk::ready, this, &HistoryPage::take);
+    connect(&m_desk, &facade::CaseDesk::resetReady, this, [this] { m_reset->setForecast(m_desk.reset()); });
+    connect(&m_desk, &facade::CaseDesk::resetFailed, m_reset, &ResetCard::setFailure);
+    connect(m_reset, &ResetCard::startChosen, this, &HistoryPage::weigh);
     const auto soon = [this] { m_soon.start(); };
     connect(&m_keeper, &facade::Keeper::changed, this, soon);
     connect(&m_keeper, &facade::Keeper::storeOpened, this, soon);
@@ -310,23 +311,27 @@ void HistoryPage::ask()
     request.lookBackDays = kLookBackDays[std::clamp(m_lookBack->currentIndex(), 0, 4)];
     request.reference = m_reference;
     request.compared = m_compared;
-    const quint64 asked = ++m_asked;
-    // The newest request wins: one that has not begun is dropped, one that has is passed over when it arrives.
-    m_pool.clear();
-    m_pool.start([this, asked, request, row = m_keeper.row(), now = m_keeper.clock().now()] {
-        auto made = facade::caseFile(row, request, now);
-        QMetaObject::invokeMethod(
-            this, [this, asked, made = std::move(made)]() mutable { take(asked, std::move(made)); },
-            Qt::QueuedConnection);
-    });
+    m_desk.ask(request);
+    weigh();
 }
 
-void HistoryPage::take(quint64 asked, facade::CaseFile file)
+/// Carrying on against starting afresh, while the layout runs and the choice is on show.
+void HistoryPage::weigh()
 {
-    if (asked != m_asked) {
-        return;
+    const record::LayoutRecord* layout = m_keeper.row().layout(m_chosen.layout);
+    const bool running = layout != nullptr && !layout->layout.ended && layout->layout.flooded <= m_keeper.clock().now();
+    m_reset->setVisible(running);
+    if (running) {
+        m_desk.weighReset(m_chosen.layout, m_reset->start());
+        if (m_desk.isWeighing()) {
+            m_reset->setWaiting();
+        }
     }
-    m_file = std::move(file);
+}
+
+void HistoryPage::take(const facade::CaseFile& file)
+{
+    m_file = file;
     m_title->setText(m_file.tankName);
     m_heading->setText(m_file.heading);
     m_strip->setStrip(m_file.strip);
@@ -369,8 +374,13 @@ void HistoryPage::wait()
         m_soon.stop();
         refresh();
     }
-    m_pool.waitForDone();
-    QCoreApplication::sendPostedEvents(this, QEvent::MetaCall);
+    m_desk.wait(false);
+}
+
+void HistoryPage::waitForReset()
+{
+    wait();
+    m_desk.wait(true);
 }
 
 void HistoryPage::point(const std::vector<facade::RecordRef>& refs)
@@ -386,65 +396,6 @@ void HistoryPage::open(const facade::RecordRef& ref)
     } else if (ref.reading) {
         emit readingOpenWanted(ref.reading);
     }
-}
-
-void HistoryPage::answer(const QString& subject)
-{
-    const auto entry =
-        facade::answerEntry(m_keeper.row(), m_file.request.question.layout, subject, m_keeper.clock().now());
-    if (const auto done = m_keeper.enter(entry); !done) {
-        emit failed(done.error(), tr("The record is as it was."));
-        return;
-    }
-    emit told(tr("Written down as an observation; Ctrl+Z takes it back."));
-}
-
-void HistoryPage::makeTasks()
-{
-    if (!m_file.findings.empty()) {
-        tasksOf(m_file.findings.front().actions);
-    }
-}
-
-void HistoryPage::tasksOf(const QStringList& actions)
-{
-    if (!isWritable() || actions.isEmpty()) {
-        return;
-    }
-    const record::Moment now = m_keeper.clock().now();
-    store::Edit edit(tr("%1 tasks from a finding").arg(actions.size()));
-    for (const QString& action : actions) {
-        record::Task task;
-        task.tank = m_tank;
-        task.layout = m_file.request.question.layout;
-        task.title = action;
-        task.due = now.localDate();
-        task.enteredAt = now;
-        edit.put(std::move(task));
-    }
-    if (const auto done = m_keeper.commit(edit); !done) {
-        emit failed(done.error(), tr("The record is as it was."));
-        return;
-    }
-    emit told(tr("%1 tasks made, due today; Ctrl+Z takes them back.").arg(actions.size()));
-}
-
-void HistoryPage::printPdf()
-{
-    if (m_questions.empty()) {
-        return;
-    }
-    const QString proposed =
-        u"%1 %2.pdf"_s.arg(m_file.tankName, m_keeper.clock().today().toString(Qt::ISODate)).replace(u'/', u'-');
-    const QString path = m_ask.fileToWrite(this, tr("Export the case"), proposed, u"pdf"_s);
-    if (path.isEmpty()) {
-        return;
-    }
-    if (const auto done = printCase(path, m_file, m_keeper.row(), m_axis); !done) {
-        emit failed(done.error(), tr("The record is as it was."));
-        return;
-    }
-    emit told(tr("Written: %1").arg(path));
 }
 
 QString HistoryPage::focusedTopic() const
@@ -472,7 +423,7 @@ void HistoryPage::openFind()
 
 QList<QWidget*> HistoryPage::regions() const
 {
-    return {m_bar, m_strip, m_record, m_findings, m_talk, m_right};
+    return {m_bar, m_strip, m_record, m_findings, m_talk, m_reset, m_right};
 }
 
 void HistoryPage::resizeEvent(QResizeEvent* event)

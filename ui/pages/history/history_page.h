@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/facade/case_file.h"
+#include "core/facade/case_desk.h"
 #include "core/facade/keeper.h"
 #include "ui/paint/time_axis.h"
 #include "ui/widgets/ask.h"
 #include "ui/widgets/text.h"
 
-#include <QThreadPool>
 #include <QTimer>
 #include <QWidget>
 
@@ -22,6 +21,7 @@ class CompareCard;
 class ExposureCard;
 class FindingsCard;
 class RecordCard;
+class ResetCard;
 class SegmentedControl;
 class StripView;
 class TalkCard;
@@ -47,12 +47,15 @@ public:
     [[nodiscard]] QList<QWidget*> regions() const;
     /// Blocks until what is shown is of the record as it is (tests, pictures).
     void wait();
+    /// The same for the comparison with a fresh start.
+    void waitForReset();
 
     [[nodiscard]] const facade::CaseFile& file() const { return m_file; }
     [[nodiscard]] StripView& strip() { return *m_strip; }
     [[nodiscard]] RecordCard& record() { return *m_record; }
     [[nodiscard]] FindingsCard& findings() { return *m_findings; }
     [[nodiscard]] TalkCard& talk() { return *m_talk; }
+    [[nodiscard]] ResetCard& reset() { return *m_reset; }
     [[nodiscard]] ChangesCard& changes() { return *m_changes; }
     [[nodiscard]] CompareCard& compare() { return *m_compare; }
     [[nodiscard]] QComboBox* question() { return m_question; }
@@ -82,7 +85,8 @@ private:
     void refresh();
     void fillQuestions();
     void ask();
-    void take(quint64 asked, facade::CaseFile file);
+    void weigh();
+    void take(const facade::CaseFile& file);
     void orderTabs();
     void point(const std::vector<facade::RecordRef>& refs);
     void open(const facade::RecordRef& ref);
@@ -94,17 +98,16 @@ private:
     Theme& m_theme;
     Ask& m_ask;
     TimeAxis& m_axis;
+    facade::CaseDesk m_desk;
     record::TankId m_tank;
     std::vector<facade::CaseQuestion> m_questions;
     facade::CaseQuestion m_chosen;
     record::LayoutId m_reference;
     QString m_compared;
     facade::CaseFile m_file;
-    quint64 m_asked = 0;
     bool m_stale = true;
     bool m_newQuestion = true;
     QTimer m_soon;
-    QThreadPool m_pool;
 
     Text *m_title, *m_heading, *m_message;
     QComboBox *m_question, *m_lookBack;
@@ -116,6 +119,7 @@ private:
     RecordCard* m_record;
     FindingsCard* m_findings;
     TalkCard* m_talk;
+    ResetCard* m_reset;
     ChangesCard* m_changes;
     ExposureCard* m_exposure;
     CompareCard* m_compare;

@@ -110,6 +110,7 @@ ExposureCard::ExposureCard(Theme& theme, QWidget* parent)
     , m_table(new CardTable(theme))
     , m_none(addText(TextStyle::Body, Token::Ink2))
 {
+    setProperty("topic", u"exposure"_s);
     m_table->setAccessibleName(tr("Hours beyond each limit"));
     m_table->setColumns({{tr("Limit"), false, 1.0}, {tr("Hours"), true, 0.0}, {tr("Furthest"), true, 0.0}});
     column()->addWidget(m_table);
@@ -252,6 +253,7 @@ CompareCard::CompareCard(Theme& theme, QWidget* parent)
     , m_chart(new AgeChartView(theme))
     , m_twin(new TableTwin(theme))
 {
+    setProperty("topic", u"reference"_s);
     m_what->setAccessibleName(tr("What is compared"));
     m_reference->setAccessibleName(tr("Reference tank or layout"));
     for (QComboBox* box : {m_what, m_reference}) {

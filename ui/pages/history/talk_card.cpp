@@ -16,6 +16,7 @@ TalkCard::TalkCard(Theme& theme, QWidget* parent)
     , m_headline(addText(TextStyle::Strong, Token::Ink))
     , m_leaning(addText(TextStyle::Body, Token::Ink2))
 {
+    setProperty("topic", u"recover-or-reset"_s);
     setNote(tr("Nine questions of 0 to 2 points. The points are judgement, common practice; they decide nothing."));
 }
 
@@ -84,8 +85,8 @@ void TalkCard::setTalk(const facade::Talk& talk, bool writable)
     }
     words(TextStyle::Secondary, Token::Ink3, talk.judgeOn);
     words(TextStyle::Secondary, Token::Ink3,
-          tr("Starting afresh costs three to six weeks of cycling again (common practice); the Cycle page forecasts "
-             "what is planned."));
+          tr("Starting afresh costs three to six weeks of cycling again (common practice); the forecast of both ways "
+             "stands below."));
     column()->addWidget(m_inside);
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
+#include "ui/models/guide_shelves.h"
 #include "ui/pages/lanes/lanes_bar.h"
 #include "ui/widgets/lanes/lane_access.h"
 #include "ui/widgets/lanes/lane_view.h"
@@ -13,6 +14,8 @@
 #include <algorithm>
 
 namespace littoral::ui {
+
+using namespace Qt::StringLiterals;
 
 namespace {
 
@@ -150,19 +153,38 @@ void LanesPage::setShown(const std::vector<record::LayoutId>& layouts)
     refresh();
 }
 
-QString LanesPage::focusedSubject() const
+QStringList LanesPage::focusedTopics() const
 {
     const facade::LaneModel* lane = m_view->selectedLane();
     const std::optional<LaneItem>& item = m_view->cursor().item();
-    if (lane == nullptr || !item || item->row != LaneRow::Events || item->index >= lane->events.size()) {
-        return {};
+    if (lane == nullptr || !item) {
+        return {u"phase"_s};
     }
-    const record::LayoutRecord* layout = m_keeper.row().layout(lane->layout);
-    if (layout == nullptr) {
-        return {};
+    const std::size_t index = item->index;
+    if (item->row == LaneRow::Due) {
+        return index < lane->chips.size() ? QStringList{lane->chips[index].item.templateKey, u"cadence"_s}
+                                          : QStringList{u"cadence"_s};
     }
-    const auto entry = std::ranges::find(layout->entries, lane->events[item->index].entry, &record::Entry::id);
-    return entry == layout->entries.end() ? QString() : entry->subject;
+    if (item->row == LaneRow::Events) {
+        const record::LayoutRecord* layout = m_keeper.row().layout(lane->layout);
+        if (layout == nullptr || index >= lane->events.size()) {
+            return {};
+        }
+        const auto entry = std::ranges::find(layout->entries, lane->events[index].entry, &record::Entry::id);
+        return entry == layout->entries.end() ? QStringList() : QStringList{entry->subject, entryTopic(entry->kind)};
+    }
+    if (item->row == LaneRow::Notices) {
+        const bool alert = index < lane->alerts.size();
+        return alert && !lane->series.empty() ? QStringList{lane->series.front().parameter} : QStringList{u"gate"_s};
+    }
+    std::size_t before = 0; // readings count through all series
+    for (const facade::LaneSeries& series : lane->series) {
+        if (index < before + series.marks.size()) {
+            return {series.parameter};
+        }
+        before += series.marks.size();
+    }
+    return {};
 }
 
 void LanesPage::setSelected(record::TankId tank)

@@ -31,8 +31,8 @@ public:
     [[nodiscard]] LaneView& view() { return *m_view; }
     [[nodiscard]] WhyStrip& whyStrip() { return *m_why; }
     [[nodiscard]] TimeAxis& axis() { return m_axis; }
-    /// Subject of the observation or other entry the keyboard is on; empty for anything else.
-    [[nodiscard]] QString focusedSubject() const;
+    /// What the keyboard is on, for the guide, the closest first: task, entry, parameter, phase.
+    [[nodiscard]] QStringList focusedTopics() const;
     [[nodiscard]] const LaneFeed& feed() const { return m_feed; }
 
 public slots:

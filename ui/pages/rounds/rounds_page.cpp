@@ -260,10 +260,19 @@ void RoundsPage::finish()
     emit finished(tr("Round finished: %1").arg(progressText()));
 }
 
-const record::Parameter* RoundsPage::focusedParameter() const
+QString RoundsPage::focusedTopic() const
 {
+    const QWidget* focus = focusWidget();
+    if (focus != nullptr && focus == m_work->list()) {
+        const care::DueItem* item = m_work->model().item(m_work->list()->currentIndex());
+        return item == nullptr ? QString() : item->templateKey;
+    }
+    if (focus != nullptr && m_seen->isAncestorOf(focus)) {
+        return m_seen->subject();
+    }
     const QModelIndex cell = m_grid->currentIndex();
-    return cell.isValid() ? m_model->parameter(cell.column()) : nullptr;
+    const record::Parameter* parameter = cell.isValid() ? m_model->parameter(cell.column()) : nullptr;
+    return parameter == nullptr ? QString() : parameter->key;
 }
 
 QList<QWidget*> RoundsPage::regions() const

@@ -40,8 +40,8 @@ public:
     [[nodiscard]] SeenRow* seen() { return m_seen; }
     [[nodiscard]] CellPanel* cellPanel() { return m_cell; }
     [[nodiscard]] QString progressText() const;
-    /// What the cell under the keyboard reads; nullptr without one.
-    [[nodiscard]] const record::Parameter* focusedParameter() const;
+    /// What the keyboard is at, for the guide: a task of the list, what is being noted, the parameter of the cell.
+    [[nodiscard]] QString focusedTopic() const;
     /// Parts of the page for F6, in order.
     [[nodiscard]] QList<QWidget*> regions() const;
 

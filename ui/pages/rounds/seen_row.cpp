@@ -101,6 +101,12 @@ void SeenRow::focusFirst()
     m_what->setFocus();
 }
 
+QString SeenRow::subject() const
+{
+    const QString what = m_what->currentText().trimmed();
+    return what.isEmpty() ? u"severity"_s : subjectFrom(record::EntryKind::Observation, what);
+}
+
 bool SeenRow::hasDraft() const
 {
     return !m_what->currentText().trimmed().isEmpty() || !m_note->text().trimmed().isEmpty();
@@ -132,7 +138,7 @@ void SeenRow::write()
     entry.tank = m_tank;
     entry.kind = record::EntryKind::Observation;
     entry.at = moment();
-    entry.subject = subjectFrom(record::EntryKind::Observation, what);
+    entry.subject = subject();
     entry.severity = m_severity->current();
     entry.where = m_where->currentText().trimmed();
     entry.note = m_note->text().trimmed();

@@ -26,6 +26,8 @@ public:
     void setTank(record::TankId tank);
     void setMoment(std::optional<record::Moment> at) { m_at = at; }
     void focusFirst();
+    /// What is being noted, as it is kept; severity before it is said.
+    [[nodiscard]] QString subject() const;
     /// Typing that has not been written.
     [[nodiscard]] bool hasDraft() const;
 

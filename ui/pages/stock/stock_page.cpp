@@ -167,9 +167,11 @@ QWidget* StockPage::makeBar()
 
 QWidget* StockPage::makeAnimals()
 {
-    auto* legend = new Text(m_theme, TextStyle::Secondary,
-                            tr("Tinted: what it bears. Solid: this water, last 14 days. Hatched: nitrate of the coming "
-                               "14 days, 8 in 10."));
+    auto* legend =
+        new Text(m_theme, TextStyle::Secondary,
+                 tr("Tinted: what it bears. Solid: this water, last 14 days. Hatched: forecast of the coming 14 "
+                    "days, 8 in 10; pH, hardness and temperature are not forecast."));
+    legend->wrapped();
     m_why->wrapped();
     m_why->setToken(Token::Ink2);
     m_why->setContentsMargins(14, 8, 14, 2);

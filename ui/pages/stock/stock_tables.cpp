@@ -107,16 +107,21 @@ std::vector<int> AnimalsTable::widths(int room) const
     const auto& columns = m_model.stock().columns;
     std::vector<int> made{std::clamp(room / 5, look.px(180), look.px(230)), look.px(126)};
     const int verdict = std::clamp(room / 6, look.px(120), look.px(180));
-    const int least = look.px(92);
+    const int least = look.px(78);
     int left = room - made[0] - made[1] - verdict;
-    // The class gives way first (it is among the reasons), then KH, GH and nitrate.
-    if (left < least * static_cast<int>(columns.size())) {
+    // Total ammonia gives way first (what harms is its free part), then the class, which is among the reasons; then
+    // hardness, nitrate, nitrite. The row's sentences name every parameter.
+    std::vector<QString> dropped;
+    const auto needed = [&] { return least * static_cast<int>(columns.size() - dropped.size()); };
+    if (left < needed()) {
+        dropped.push_back(u"tan"_s);
+    }
+    if (left < needed()) {
         left += made[1];
         made[1] = 0;
     }
-    std::vector<QString> dropped;
-    for (const QString& lesser : {u"kh"_s, u"gh"_s, u"no3"_s}) {
-        if (left < least * static_cast<int>(columns.size() - dropped.size())) {
+    for (const QString& lesser : {u"kh"_s, u"gh"_s, u"no3"_s, u"no2"_s}) {
+        if (left < needed()) {
             dropped.push_back(lesser);
         }
     }

@@ -193,6 +193,16 @@ void TrendsPage::arrange()
     m_right->setVisible(both || m_bar->side() == 1);
 }
 
+QString TrendsPage::focusedTopic() const
+{
+    if (m_parameters->hasFocus() || focusWidget() == m_parameters) {
+        return m_parameters->currentKey();
+    }
+    const auto& parameters = m_view->model().parameters;
+    const std::size_t at = m_view->currentParameter();
+    return at < parameters.size() ? parameters[at].key : QString();
+}
+
 QSize TrendsPage::minimumSizeHint() const
 {
     return {m_theme.px(300), m_theme.px(300)};

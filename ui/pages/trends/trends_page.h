@@ -52,6 +52,8 @@ public:
     void begin();
     /// Shows these layouts and parameters, by hand as it were.
     void choose(const std::vector<record::LayoutId>& layouts, const QStringList& parameters);
+    /// The parameter the keyboard is at, for the guide.
+    [[nodiscard]] QString focusedTopic() const;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
 public slots:
