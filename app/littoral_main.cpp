@@ -42,6 +42,7 @@ int main(int argc, char** argv)
     littoral::ui::FileAsk ask;
     littoral::ui::MainWindow window(keeper, forecasts, theme, ask);
     window.setSystemScheme(system);
+    window.setSystemMotion(littoral::ui::systemReducesMotion());
     const QStringList paths = parser.positionalArguments();
     window.openAtStart(paths.isEmpty() ? std::nullopt : std::optional(paths.first()), parser.isSet(sample));
     window.show();

@@ -30,5 +30,6 @@ int main(int argc, char** argv)
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     littoral::ui::Theme theme(littoral::ui::Scheme::Light);
     littoral::ui::applyTheme(app, theme);
+    littoral::ui::reduceMotion(true); // tests look at where things end
     return RUN_ALL_TESTS();
 }

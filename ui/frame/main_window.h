@@ -52,6 +52,8 @@ public:
     void openAtStart(const std::optional<QString>& path, bool sample);
     /// The desktop's own look, for "follow the system"; see systemScheme().
     void setSystemScheme(Scheme scheme);
+    /// The same for "reduce motion"; see systemReducesMotion().
+    void setSystemMotion(bool reduced);
 
     [[nodiscard]] ActionRegistry& actions() { return *m_actions; }
     [[nodiscard]] RoundsPage* rounds() { return m_rounds; }
@@ -112,6 +114,7 @@ private:
     void fail(const Error& error, const QString& safe);
     void setLook(Look look);
     void setTextScale(double scale);
+    void setMotion(MotionChoice choice);
     void arrange();
     void goToRegion(bool next);
 
@@ -120,6 +123,7 @@ private:
     Theme& m_theme;
     Session m_session;
     Scheme m_system = Scheme::Light;
+    bool m_systemReduces = false;
     Page m_page = Page::Lanes;
     Page m_beforeGuide = Page::Lanes;
     ActionRegistry* m_actions;

@@ -12,6 +12,9 @@ namespace littoral::ui {
 /// Which look the keeper chose; System follows the desktop at start.
 enum class Look { System, Light, Dark, HighContrast };
 
+/// Whether things may move; System follows the desktop at start.
+enum class MotionChoice { System, Full, Reduced };
+
 /// What the workbench remembers between runs: window, last store, look. Nothing about tanks is kept here.
 class Session final
 {
@@ -27,6 +30,8 @@ public:
     /// 1.0 .. 2.0
     [[nodiscard]] double textScale() const;
     void setTextScale(double scale);
+    [[nodiscard]] MotionChoice motion() const;
+    void setMotion(MotionChoice motion);
     /// When a backup of that store was last made from here; invalid when never.
     [[nodiscard]] QDateTime lastBackup(const QString& store) const;
     void setLastBackup(const QString& store, const QDateTime& at);
@@ -41,5 +46,9 @@ private:
 [[nodiscard]] Scheme schemeOf(Look look, Scheme system);
 /// The desktop's own look, by the palette the application was given. Ask before the theme is applied.
 [[nodiscard]] Scheme systemScheme();
+[[nodiscard]] bool isMotionReduced(MotionChoice choice, bool system);
+/// Whether the desktop asks for reduced motion: LITTORAL_MOTION=reduced or full in the environment, else the files in
+/// which GTK desktops (gtk-enable-animations) and KDE (AnimationDurationFactor) keep it. Qt 6.4 has no question for it.
+[[nodiscard]] bool systemReducesMotion();
 
 } // namespace littoral::ui
