@@ -12,10 +12,10 @@ Theme& lookOfAll(Scheme scheme, double textScale)
     static Theme theme(Scheme::Light);
     static const bool applied = [] {
         applyTheme(*qApp, theme);
+        reduceMotion(true);
         return true;
     }();
     if (applied) {
-        theme.setReducedMotion(true);
         theme.setScheme(scheme);
         theme.setTextScale(textScale);
     }
