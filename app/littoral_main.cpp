@@ -46,6 +46,7 @@ int main(int argc, char** argv)
     littoral::ui::FileAsk ask;
     littoral::ui::Workbench workbench(keeper, forecasts, theme, ask, translation);
     workbench.setSystemScheme(system);
+    workbench.setSystemMotion(littoral::ui::systemReducesMotion());
     const QStringList paths = parser.positionalArguments();
     workbench.window().openAtStart(paths.isEmpty() ? std::nullopt : std::optional(paths.first()), parser.isSet(sample));
     workbench.window().show();

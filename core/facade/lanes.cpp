@@ -133,15 +133,25 @@ struct LaneBuilder
         return forecast != nullptr && !forecast->inputs.request.tank.setup.established;
     }
 
+    /// Whether the whole range of dates lies behind us.
+    [[nodiscard]] bool cycleIsOver() const
+    {
+        return forecast->forecast.complete.day[kHigh] <= forecast->inputs.request.tank.decisionDay;
+    }
+
     [[nodiscard]] QString verdict() const
     {
         if (lane.earlier) {
             return words("Ran %1").arg(
                 wording::dateRangeText(layout.layout.flooded.localDate(), layout.layout.ended->localDate(), today));
         }
-        if (cycleIsOpen()) {
-            return wording::completionText(forecast->forecast.complete, layout.layout.flooded, today);
+        const QString completion =
+            cycleIsOpen() ? wording::completionText(forecast->forecast.complete, layout.layout.flooded, today)
+                          : QString();
+        if (cycleIsOpen() && !cycleIsOver()) {
+            return completion;
         }
+        // Once that is over, how the water stands against its target is the news.
         for (const QString& parameter : standing.chartParameters) {
             const record::Target* target = row.target(tank.id, parameter);
             const record::Reading* reading = layout.newest(parameter, now);
@@ -149,7 +159,7 @@ struct LaneBuilder
                 return wording::againstTarget(*reading, *target);
             }
         }
-        return {};
+        return completion;
     }
 
     void charts()
@@ -264,6 +274,11 @@ struct LaneBuilder
         }
     }
 
+    [[nodiscard]] QString forecastTime() const
+    {
+        return wording::dateTimeText(forecast->inputs.asOf.toDateTime(), today);
+    }
+
     void forecastNote(ForecastState state)
     {
         lane.forecastState = lane.earlier ? ForecastState::NotForecast : state;
@@ -272,8 +287,10 @@ struct LaneBuilder
             lane.forecastNote =
                 words("Not fitted: the readings contradict the model, so the wide range without them is shown.");
         } else if (state == ForecastState::Stale && forecast != nullptr) {
-            lane.forecastNote =
-                words("Forecast of %1").arg(wording::dateTimeText(forecast->inputs.asOf.toDateTime(), today));
+            lane.forecastNote = words("Forecast of %1").arg(forecastTime());
+        } else if (state == ForecastState::Running) {
+            lane.forecastNote = forecast != nullptr ? words("Forecast of %1, a new one is running").arg(forecastTime())
+                                                    : words("The first forecast is running");
         }
     }
 };

@@ -31,6 +31,11 @@ constexpr int kHeight = 500;
 constexpr int kRuns = 15;
 constexpr double kWindow = 0.3; // of the record, for panning
 constexpr double kStep = 0.02;
+constexpr double kFirstBar_ms = 60.0;
+constexpr double kPanBar_ms = 20.0;
+#ifdef LITTORAL_QCUSTOMPLOT
+constexpr double kShareBar = 0.25; // of the other library's time
+#endif
 
 /// A reading every five minutes for nine and a half years, wandering.
 facade::TrendModel millionReadings()
@@ -52,6 +57,11 @@ facade::TrendModel millionReadings()
     series.readings.resize(kReadings);
     model.series.push_back(std::move(series));
     return model;
+}
+
+const char* verdict(bool met)
+{
+    return met ? "met" : "MISSED";
 }
 
 double fastestMs(const std::function<void(int)>& work)
@@ -167,8 +177,13 @@ int main(int argc, char** argv)
                 other.pan);
     std::printf("%-34s %10.1f %14.1f %14.1f\n", "ratio, other to ours", other.first / mine.first,
                 other.whole / mine.whole, other.pan / mine.pan);
+    std::printf("first picture at most %.2f of the other's: %.2f %s; pan step: %.2f %s\n", kShareBar,
+                mine.first / other.first, verdict(mine.first <= kShareBar * other.first), mine.pan / other.pan,
+                verdict(mine.pan <= kShareBar * other.pan));
 #else
     std::printf("QCustomPlot was not there when this was built (libqcustomplot-dev): nothing to set beside it.\n");
 #endif
+    std::printf("first picture under %.0f ms: %s; pan step under %.0f ms: %s\n", kFirstBar_ms,
+                verdict(mine.first < kFirstBar_ms), kPanBar_ms, verdict(mine.pan < kPanBar_ms));
     return 0;
 }

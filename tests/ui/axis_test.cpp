@@ -161,5 +161,21 @@ TEST(TimeAxis, InAgeModeEveryLaneCountsFromItsOwnFlooding)
     EXPECT_EQ(view.at(700.0, flooded), flooded + 50 * kDayMs);
 }
 
+TEST(CalendarTicks, BeginEachDayWhereTheZoneSaysAcrossYearsOfClockChanges)
+{
+    // Every day of three years, clock changes both ways in each (Berlin), at half an hour (Lord Howe), and none (UTC).
+    for (const char* name : {"Europe/Berlin", "Australia/Lord_Howe", "America/Sao_Paulo", "UTC"}) {
+        const QTimeZone zone(name);
+        const qint64 from = at(zone, 2016, 1, 1);
+        const AxisTicks ticks = calendarTicks(from, from + 1100 * kDayMs, zone, 80.0, 60.0, 2016);
+        ASSERT_GT(ticks.lower.size(), 1090U);
+        QDate day(2016, 1, 1);
+        for (const AxisTick& tick : ticks.lower) {
+            ASSERT_EQ(tick.at, startOfDay(day, zone)) << name << " " << day.toString(Qt::ISODate).toStdString();
+            day = day.addDays(1);
+        }
+    }
+}
+
 } // namespace
 } // namespace littoral::ui

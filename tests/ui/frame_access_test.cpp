@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/frame_fixture.h"
+#include "tests/ui/support/look_of_all.h"
 #include "ui/frame/main_window.h"
 #include "ui/frame/panels.h"
 #include "ui/pages/first_run/first_run_page.h"
 #include "ui/pages/lanes/lanes_page.h"
-#include "ui/style/littoral_style.h"
 #include "ui/widgets/text.h"
 
 #include <QAbstractButton>
@@ -59,30 +59,18 @@ class AccessTest : public FrameTest
 protected:
     AccessTest()
     {
-        static const bool applied = [] {
-            applyTheme(*qApp, lookForAll());
-            return true;
-        }();
-        EXPECT_TRUE(applied);
         addKits();
         m_tank = addTank(u"Slate Ford"_s, 16);
         read(m_tank, u"no2"_s, u"0.8"_s, 2);
     }
-    /// The application's style outlives each test, so its theme does too.
-    static Theme& lookForAll()
-    {
-        static Theme theme(Scheme::Light);
-        return theme;
-    }
     void open(double scale, const QSize& size)
     {
-        lookForAll().setTextScale(scale);
-        m_window = std::make_unique<MainWindow>(m_keeper, m_forecasts, lookForAll(), m_ask);
+        m_window = std::make_unique<MainWindow>(m_keeper, m_forecasts, lookOfAll(Scheme::Light, scale), m_ask);
         m_window->resize(size);
         m_window->show();
         ASSERT_TRUE(QTest::qWaitForWindowActive(m_window.get()));
     }
-    ~AccessTest() override { lookForAll().setTextScale(1.0); }
+    ~AccessTest() override { lookOfAll(); }
 
     /// Every page and panel in turn.
     void everyView(const std::function<void(const QString&)>& look)

@@ -28,7 +28,6 @@ protected:
         read(m_slate, u"no2"_s, u"0.8"_s, 1);
         read(m_mill, u"no3"_s, u"20"_s, 1);
         m_page = std::make_unique<LanesPage>(m_keeper, m_forecasts, m_theme);
-        m_page->setReducedMotion(true);
         m_page->resize(1392, 900);
         m_page->show();
         m_page->activateWindow();

@@ -31,7 +31,6 @@ protected:
         axis.setZone(QTimeZone(3600));
         axis.setNow(demo::now());
         axis.showAround(27, 20);
-        view.setReducedMotion(true);
         view.resize(1392, 850);
         view.setLanes(demo::sixLanes());
         view.show();

@@ -33,5 +33,6 @@ int main(int argc, char** argv)
     translation.use(QStringLiteral("en"));
     littoral::ui::Theme theme(littoral::ui::Scheme::Light);
     littoral::ui::applyTheme(app, theme);
+    littoral::ui::reduceMotion(true); // tests look at where things end
     return RUN_ALL_TESTS();
 }

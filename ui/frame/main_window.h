@@ -56,6 +56,8 @@ public:
     void openAtStart(const std::optional<QString>& path, bool sample);
     /// The desktop's own look, for "follow the system"; see systemScheme().
     void setSystemScheme(Scheme scheme);
+    /// The same for "reduce motion"; see systemReducesMotion().
+    void setSystemMotion(bool reduced);
 
     [[nodiscard]] ActionRegistry& actions() { return *m_actions; }
     [[nodiscard]] RoundsPage* rounds() { return m_rounds; }
@@ -136,6 +138,7 @@ private:
     void fail(const Error& error, const QString& safe);
     void setLook(Look look);
     void setTextScale(double scale);
+    void setMotion(MotionChoice choice);
     void arrange();
     void goToRegion(bool next);
 
@@ -146,6 +149,7 @@ private:
     TrayNotifier m_tray;
     Reminder m_reminder;
     Scheme m_system = Scheme::Light;
+    bool m_systemReduces = false;
     Page m_page = Page::Lanes;
     Page m_beforeGuide = Page::Lanes;
     ActionRegistry* m_actions;

@@ -10,6 +10,7 @@
 #include "ui/pages/lanes/lanes_page.h"
 #include "ui/pages/rounds/rounds_page.h"
 #include "ui/pages/trends/trends_page.h"
+#include "ui/style/littoral_style.h"
 #include "ui/widgets/find_field.h"
 
 #include <QActionGroup>
@@ -84,7 +85,7 @@ void MainWindow::makeCycleActions()
     m_actions->add(u"cycle.mode"_s, tr("&Dates or days since flooding"), Group::Cycle, {QKeySequence(Qt::Key_D)},
                    [this] { m_cycle->toggleMode(); });
     m_actions->add(u"cycle.now"_s, tr("Go to &now"), Group::Cycle, {QKeySequence(Qt::Key_N)},
-                   [this] { m_lanes->axis().showAround(28, 21); });
+                   [this] { m_cycle->showNow(); });
 }
 
 void MainWindow::showBenchKeys()
@@ -169,6 +170,16 @@ void MainWindow::makeLookActions()
         action->setChecked(qRound(m_theme.textScale() * 100.0) == percent);
         sizes->addAction(action);
     }
+    auto* motions = new QActionGroup(this);
+    const auto motion = [&](const QString& id, const QString& text, MotionChoice which) {
+        QAction* action = m_actions->add(id, text, Group::View, {}, [this, which] { setMotion(which); });
+        action->setCheckable(true);
+        action->setChecked(m_session.motion() == which);
+        motions->addAction(action);
+    };
+    motion(u"motion.full"_s, tr("&Motion: charts ease to their place"), MotionChoice::Full);
+    motion(u"motion.reduced"_s, tr("&Reduced motion"), MotionChoice::Reduced);
+    motion(u"motion.system"_s, tr("Motion as the system &asks"), MotionChoice::System);
 }
 
 void MainWindow::makeReminderActions()
@@ -265,6 +276,18 @@ void MainWindow::setLook(Look look)
 {
     m_session.setLook(look);
     m_theme.setScheme(schemeOf(look, m_system));
+}
+
+void MainWindow::setSystemMotion(bool reduced)
+{
+    m_systemReduces = reduced;
+    setMotion(m_session.motion());
+}
+
+void MainWindow::setMotion(MotionChoice choice)
+{
+    m_session.setMotion(choice);
+    reduceMotion(isMotionReduced(choice, m_systemReduces));
 }
 
 void MainWindow::setTextScale(double scale)

@@ -17,6 +17,12 @@ void MainWindow::makeTrendsActions()
                    [this] { m_trends->toggleTable(); });
     m_actions->add(u"trends.export"_s, tr("E&xport what is on show"), Group::Trends, {QKeySequence(Qt::Key_X)},
                    [this] { m_trends->openExport(); });
+    m_actions->add(u"trends.filter"_s, tr("&Filter tanks and parameters"), Group::Trends,
+                   {QKeySequence(Qt::CTRL | Qt::Key_F)}, [this] { m_trends->openFilter(); });
+    m_actions->add(u"trends.views"_s, tr("&Views"), Group::Trends, {QKeySequence(Qt::Key_V)},
+                   [this] { m_trends->bar().openViews(); });
+    m_actions->add(u"trends.keep"_s, tr("&Keep this view"), Group::Trends, {QKeySequence(Qt::CTRL | Qt::Key_S)},
+                   [this] { m_trends->bar().askViewName(); });
     m_actions->add(u"trends.mode"_s, tr("Calendar or equal &age"), Group::Trends, {QKeySequence(Qt::Key_A)},
                    [this] { m_trends->toggleMode(); });
     m_actions->add(u"trends.now"_s, tr("Go to &now"), Group::Trends, {QKeySequence(Qt::Key_N)},
@@ -37,6 +43,9 @@ void MainWindow::showTrendsKeys()
                                       {tr("Backspace"), tr("statistics of what is on show again")},
                                       {tr("T"), tr("the same values as a table")},
                                       {tr("X"), tr("export: picture, drawing, values")},
+                                      {tr("V"), tr("views kept under a name")},
+                                      {tr("Ctrl+S"), tr("keep this view")},
+                                      {tr("Ctrl+F"), tr("filter tanks and parameters")},
                                       {tr("A"), tr("calendar or equal age")},
                                       {tr("N"), tr("go to now")},
                                       {tr("+ −"), tr("zoom")},

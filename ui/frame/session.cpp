@@ -3,6 +3,7 @@
 
 #include <QCryptographicHash>
 #include <QDir>
+#include <QFile>
 #include <QGuiApplication>
 #include <QPalette>
 #include <QStandardPaths>
@@ -27,6 +28,12 @@ constexpr int kQuietTo = 8;
 QString nameOf(const QString& store)
 {
     return QString::fromLatin1(QCryptographicHash::hash(store.toUtf8(), QCryptographicHash::Sha1).toHex());
+}
+
+const QStringList& motionWords()
+{
+    static const QStringList words{u"system"_s, u"full"_s, u"reduced"_s};
+    return words;
 }
 
 QString backupKey(const QString& store)
@@ -97,6 +104,17 @@ void Session::setLanguage(const QString& tag)
     m_settings.setValue(u"language"_s, tag);
 }
 
+MotionChoice Session::motion() const
+{
+    const qsizetype index = motionWords().indexOf(m_settings.value(u"look/motion"_s).toString());
+    return static_cast<MotionChoice>(std::max<qsizetype>(0, index));
+}
+
+void Session::setMotion(MotionChoice motion)
+{
+    m_settings.setValue(u"look/motion"_s, motionWords().at(static_cast<qsizetype>(motion)));
+}
+
 QDateTime Session::lastBackup(const QString& store) const
 {
     return m_settings.value(backupKey(store)).toDateTime();
@@ -165,6 +183,31 @@ Scheme systemScheme()
     return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness()
                ? Scheme::Dark
                : Scheme::Light;
+}
+
+bool isMotionReduced(MotionChoice choice, bool system)
+{
+    return choice == MotionChoice::System ? system : choice == MotionChoice::Reduced;
+}
+
+bool systemReducesMotion()
+{
+    if (const QString asked = qEnvironmentVariable("LITTORAL_MOTION"); !asked.isEmpty()) {
+        return asked == u"reduced"_s;
+    }
+    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation));
+    const auto kept = [&folder](const QString& file, const QString& key) {
+        const QString path = folder.filePath(file);
+        return QFile::exists(path) ? QSettings(path, QSettings::IniFormat).value(key).toString() : QString();
+    };
+    for (const QString& gtk : {u"gtk-4.0/settings.ini"_s, u"gtk-3.0/settings.ini"_s}) {
+        const QString animated = kept(gtk, u"Settings/gtk-enable-animations"_s).toLower();
+        if (!animated.isEmpty()) {
+            return animated == u"0"_s || animated == u"false"_s;
+        }
+    }
+    const QString factor = kept(u"kdeglobals"_s, u"KDE/AnimationDurationFactor"_s);
+    return !factor.isEmpty() && factor.toDouble() <= 0.0;
 }
 
 } // namespace littoral::ui

@@ -14,6 +14,9 @@ namespace littoral::ui {
 /// Which look the keeper chose; System follows the desktop at start.
 enum class Look { System, Light, Dark, HighContrast };
 
+/// Whether things may move; System follows the desktop at start.
+enum class MotionChoice { System, Full, Reduced };
+
 /// What the workbench remembers between runs: window, last store, look. Nothing about tanks is kept here.
 class Session final
 {
@@ -42,6 +45,8 @@ public:
     /// The day on which a tank of that store was last told of; invalid when never.
     [[nodiscard]] QDate reminded(const QString& store, record::TankId tank) const;
     void setReminded(const QString& store, record::TankId tank, const QDate& day);
+    [[nodiscard]] MotionChoice motion() const;
+    void setMotion(MotionChoice motion);
     /// When a backup of that store was last made from here; invalid when never.
     [[nodiscard]] QDateTime lastBackup(const QString& store) const;
     void setLastBackup(const QString& store, const QDateTime& at);
@@ -56,5 +61,9 @@ private:
 [[nodiscard]] Scheme schemeOf(Look look, Scheme system);
 /// The desktop's own look, by the palette the application was given. Ask before the theme is applied.
 [[nodiscard]] Scheme systemScheme();
+[[nodiscard]] bool isMotionReduced(MotionChoice choice, bool system);
+/// Whether the desktop asks for reduced motion: LITTORAL_MOTION=reduced or full in the environment, else the files in
+/// which GTK desktops (gtk-enable-animations) and KDE (AnimationDurationFactor) keep it. Qt 6.4 has no question for it.
+[[nodiscard]] bool systemReducesMotion();
 
 } // namespace littoral::ui

@@ -55,6 +55,7 @@ void Workbench::makeWindow()
     m_windowUnits = record::shownUnits();
     m_window = std::make_unique<MainWindow>(m_keeper, m_forecasts, m_theme, m_ask);
     m_window->setSystemScheme(m_system);
+    m_window->setSystemMotion(m_systemMotionReduced);
     // Queued: the old window is still in the menu that asked when the new one takes its place.
     connect(m_window.get(), &MainWindow::languageWanted, this, &Workbench::speak, Qt::QueuedConnection);
 }
@@ -63,6 +64,12 @@ void Workbench::setSystemScheme(Scheme scheme)
 {
     m_system = scheme;
     m_window->setSystemScheme(scheme);
+}
+
+void Workbench::setSystemMotion(bool reduced)
+{
+    m_systemMotionReduced = reduced;
+    m_window->setSystemMotion(reduced);
 }
 
 void Workbench::speak(const QString& tag)

@@ -22,6 +22,7 @@ public:
     ~Workbench() override;
 
     void setSystemScheme(Scheme scheme);
+    void setSystemMotion(bool reduced);
     [[nodiscard]] MainWindow& window() { return *m_window; }
     /// Now, and at the next start; empty: the desktop's language.
     void speak(const QString& tag);
@@ -39,6 +40,7 @@ private:
     wording::Translation& m_translation;
     Session m_session;
     Scheme m_system = Scheme::Light;
+    bool m_systemMotionReduced = false;
     record::Units m_windowUnits; ///< those the window was made for
     std::unique_ptr<MainWindow> m_window;
 };

@@ -3,7 +3,6 @@
 
 #include <QPainter>
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <limits>
 
@@ -46,14 +45,26 @@ PointIndex::PointIndex(std::span<const TrendPoint> points)
         }
         m_blocks.push_back(block);
     }
+    m_large.reserve(m_blocks.size() / kBlocks + 1);
+    for (std::size_t first = 0; first < m_blocks.size(); first += kBlocks) {
+        Block large = m_blocks[first];
+        for (std::size_t i = first + 1; i < std::min(m_blocks.size(), first + kBlocks); ++i) {
+            large.take(m_blocks[i]);
+        }
+        m_large.push_back(large);
+    }
 }
 
 Extremes PointIndex::extremes(std::size_t first, std::size_t last) const
 {
+    constexpr std::size_t kWhole = kBlock * kBlocks;
     Block found{m_points[first].value, m_points[first].value, {first, first}};
     std::size_t at = first;
     while (at < last) {
-        if (at % kBlock == 0 && at + kBlock <= last) {
+        if (at % kWhole == 0 && at + kWhole <= last) {
+            found.take(m_large[at / kWhole]);
+            at += kWhole;
+        } else if (at % kBlock == 0 && at + kBlock <= last) {
             found.take(m_blocks[at / kBlock]);
             at += kBlock;
         } else {
@@ -72,33 +83,51 @@ std::pair<std::size_t, std::size_t> PointIndex::run(qint64 from, qint64 to) cons
     return {place(first), std::max(place(first), place(last))};
 }
 
+namespace {
+
+/// The first instant that is drawn beyond a pixel column. Asking every point tried for its pixel took longer than all
+/// the rest of drawing it; instants are compared instead. Places rise with instants, so this finds the same points.
+qint64 endOf(double column, const AxisView& axis, qint64 flooded)
+{
+    const double share = (column + 1.0 - axis.left) / axis.width;
+    const qint64 zero = axis.mode == AxisMode::Age ? axis.from + flooded : axis.from;
+    qint64 at = zero + static_cast<qint64>(std::ceil(share * static_cast<double>(axis.to - axis.from)));
+    while (axis.x(at, flooded) < column + 1.0) {
+        ++at;
+    }
+    while (axis.x(at - 1, flooded) >= column + 1.0) {
+        --at;
+    }
+    return at;
+}
+
+} // namespace
+
 std::vector<std::size_t> decimated(const PointIndex& index, std::size_t first, std::size_t last, const AxisView& axis,
                                    qint64 flooded)
 {
     const auto points = index.points();
     std::vector<std::size_t> kept;
     kept.reserve(std::min(last - first, static_cast<std::size_t>(std::max(0.0, axis.width) * 4.0) + 8));
-    const auto columnOf = [&](std::size_t i) { return std::floor(axis.x(points[i].at, flooded)); };
     std::size_t start = first;
     std::size_t stride = 1; // as many points as the column before had: the next edge is near there
     while (start < last) {
-        const double column = columnOf(start);
+        const qint64 edgeAt = endOf(std::floor(axis.x(points[start].at, flooded)), axis, flooded);
         std::size_t known = start;
         std::size_t beyond = std::min(last, start + stride);
-        while (beyond < last && columnOf(beyond) <= column) {
+        while (beyond < last && points[beyond].at < edgeAt) {
             known = beyond;
             stride *= 2;
             beyond = std::min(last, start + stride);
         }
-        const auto edge = std::partition_point(
-            points.begin() + static_cast<std::ptrdiff_t>(known), points.begin() + static_cast<std::ptrdiff_t>(beyond),
-            [&](const TrendPoint& point) { return std::floor(axis.x(point.at, flooded)) <= column; });
+        const auto edge = std::partition_point(points.begin() + static_cast<std::ptrdiff_t>(known),
+                                               points.begin() + static_cast<std::ptrdiff_t>(beyond),
+                                               [edgeAt](const TrendPoint& point) { return point.at < edgeAt; });
         const auto end = static_cast<std::size_t>(edge - points.begin());
         stride = std::max<std::size_t>(1, end - start);
         const Extremes found = index.extremes(start, end);
-        std::array<std::size_t, 4> places{start, found.lowest, found.highest, end - 1};
-        std::ranges::sort(places);
-        for (const std::size_t place : places) {
+        const auto [earlier, later] = std::minmax(found.lowest, found.highest);
+        for (const std::size_t place : {start, earlier, later, end - 1}) {
             if (kept.empty() || kept.back() != place) {
                 kept.push_back(place);
             }

@@ -20,12 +20,14 @@ struct Extremes
     std::size_t highest = 0;
 };
 
-/// Many points made ready for drawing: extremes of fixed blocks are kept, so that the extremes of any run cost a few
-/// blocks and not a walk through the run. Points are ascending in time and outlive the index.
+/// Many points made ready for drawing: extremes of fixed blocks, and of blocks of blocks, are kept, so that the
+/// extremes of any run cost a few blocks and not a walk through the run. Points are ascending in time and outlive the
+/// index.
 class PointIndex final
 {
 public:
-    static constexpr std::size_t kBlock = 64;
+    static constexpr std::size_t kBlock = 64;  ///< points
+    static constexpr std::size_t kBlocks = 16; ///< in a large block
 
     PointIndex() = default;
     explicit PointIndex(std::span<const facade::TrendPoint> points);
@@ -48,7 +50,7 @@ private:
     };
 
     std::span<const facade::TrendPoint> m_points;
-    std::vector<Block> m_blocks;
+    std::vector<Block> m_blocks, m_large;
 };
 
 /// Places of the points that draw the same line as all of [first, last): for each pixel column the first, the lowest,

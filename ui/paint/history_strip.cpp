@@ -2,6 +2,7 @@
 #include "ui/paint/history_strip.h"
 
 #include "core/wording/numbers.h"
+#include "ui/paint/faded.h"
 #include "ui/paint/glyphs.h"
 #include "ui/paint/marks.h"
 #include "ui/theme/figures.h"
@@ -23,12 +24,6 @@ constexpr double kTickRoom = 34.0;
 QString words(const char* text)
 {
     return QCoreApplication::translate("StripPainter", text);
-}
-
-QColor faded(QColor colour, double opacity)
-{
-    colour.setAlphaF(static_cast<float>(opacity));
-    return colour;
 }
 
 double labelRoom(const LaneMetrics& metrics)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paint/lane_chart.h"
 
+#include "ui/paint/faded.h"
 #include "ui/paint/marks.h"
 #include "ui/theme/figures.h"
 
@@ -14,12 +15,6 @@ namespace littoral::ui {
 namespace {
 
 using facade::LaneBand;
-
-QColor faded(QColor colour, double opacity)
-{
-    colour.setAlphaF(static_cast<float>(opacity));
-    return colour;
-}
 
 /// The part of a series of bands that touches the strip, one neighbour on each side kept so that lines run to the edge.
 template <typename Item, typename XOf>
@@ -90,6 +85,11 @@ void LaneChart::paint(QPainter& painter, bool selected) const
     }
     for (const SeriesBox& series : m_box.series) {
         paintReadings(painter, series, selected);
+    }
+    painter.setFont(m_metrics.tick);
+    painter.setPen(m_theme[Token::Ink2]);
+    for (const MarkLabel& label : m_box.censored) {
+        drawFigures(painter, label.rect, Qt::AlignVCenter | Qt::AlignLeft, label.text);
     }
     paintTicks(painter);
     paintNote(painter);
@@ -226,7 +226,7 @@ void LaneChart::paintReadings(QPainter& painter, const SeriesBox& box, bool sele
         drawnAt = at.x();
         const auto censoring = marks[i].censoring;
         const bool outside = censoring == record::Censoring::Below || censoring == record::Censoring::Above;
-        if (outside && m_box.axis.pxPerDay() > 6.0) {
+        if (outside && m_box.axis.pxPerDay() >= kArrowPerDay) {
             drawCensoredMark(painter, mark, at, size, hue, ground(at.x()), censoring == record::Censoring::Below);
         } else {
             drawMark(painter, mark, at, size, hue, ground(at.x()), m_model.earlier);

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paint/lane_chips.h"
 
+#include "core/wording/sentences.h"
 #include "ui/theme/figures.h"
 
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <utility>
 
 namespace littoral::ui {
 
@@ -37,10 +39,25 @@ QString moreText(std::size_t count)
     return QCoreApplication::translate("LaneChips", "+%1", "further overdue work, folded").arg(count);
 }
 
+QString todayText(const QString& work)
+{
+    return QCoreApplication::translate("LaneChips", "%1, today", "work on a chip").arg(work);
+}
+
 double textOnlyWidth(const LaneMetrics& metrics, const QString& text)
 {
     return std::ceil(std::max(metrics.chipHeight, figuresWidth(metrics.chipStrong, text) + metrics.px(14)));
 }
+
+/// What one chip says: one piece of work, or all tests of a round of one day, since one bottle after the other is
+/// opened anyway.
+struct Unit
+{
+    std::vector<std::size_t> chips;
+    QString full, brief;
+
+    const QString& text(ChipForm form) const { return form == ChipForm::Full || brief.isEmpty() ? full : brief; }
+};
 
 /// Chips of one day in one row, which are laid out side by side or folded together.
 struct Cluster
@@ -50,6 +67,7 @@ struct Cluster
     bool today = false;
     bool merged = false; ///< of more than one day: only a number is honest
     ChipForm form = ChipForm::Full;
+    std::size_t shown = 0; ///< units that are spelt out; the rest is "+n"
 };
 
 class Row final
@@ -83,15 +101,25 @@ public:
         out.push_back(box);
     }
 
-    /// Clusters left to right; each keeps to its day as far as the next one lets it.
+    /// Clusters left to right; each keeps to its day as far as the next one lets it. The last ends at `edge`.
     void layForwards(std::vector<Cluster> clusters, double cursor, double edge, std::vector<ChipBox>& out) const
     {
+        std::erase_if(clusters, [&](const Cluster& cluster) { return cluster.anchor > edge; });
         for (std::size_t i = 0; i < clusters.size();) {
             const double x = std::max(clusters[i].anchor, cursor);
             const bool last = i + 1 == clusters.size();
-            const double limit = last ? edge : clusters[i + 1].anchor + allowedShift() - m_metrics.gap;
-            if (fit(clusters[i], x, limit) || last) {
-                cursor = place(clusters[i], x, out);
+            // All but the last leave room for at least a glyph of it.
+            const double limit =
+                last ? edge
+                     : std::min(clusters[i + 1].anchor + allowedShift(), edge - chipWidth(m_metrics, {})) -
+                           m_metrics.gap;
+            const bool fits = fit(clusters[i], x, limit);
+            if (fits || last) {
+                if (!fits && cursor + widthOf(clusters[i]) > edge) {
+                    clusters[i].form = ChipForm::Glyph; // a word cut by the edge says less than none
+                }
+                const double reach = fits ? x : edge - widthOf(clusters[i]);
+                cursor = place(clusters[i], std::max(cursor, reach), out);
                 ++i;
                 continue;
             }
@@ -106,23 +134,17 @@ public:
     }
 
 private:
-    double allowedShift() const { return m_metrics.px(34); }
+    double allowedShift() const { return m_metrics.px(56); }
 
-    const QString& textOf(std::size_t chip, ChipForm form) const
-    {
-        const LaneChip& c = m_chips[chip];
-        return form == ChipForm::Full || c.shortText.isEmpty() ? c.text : c.shortText;
-    }
-
-    ChipBox single(std::size_t chip, ChipForm form) const
+    ChipBox boxOf(const Unit& unit, ChipForm form) const
     {
         ChipBox box;
         box.form = form;
-        box.chips = {chip};
-        box.text = textOf(chip, form);
+        box.chips = unit.chips;
+        box.text = unit.text(form);
         box.withGlyph = true;
-        box.overdue = m_chips[chip].overdue;
-        box.today = m_chips[chip].today;
+        box.overdue = m_chips[unit.chips.front()].overdue;
+        box.today = m_chips[unit.chips.front()].today;
         box.rect = QRectF(0, m_top, chipWidth(m_metrics, box.text), m_metrics.chipHeight);
         return box;
     }
@@ -143,7 +165,7 @@ private:
         std::vector<ChipBox> laid;
         double right = from;
         for (std::size_t i = 0; i < shown; ++i) {
-            ChipBox box = single(order[i], form);
+            ChipBox box = boxOf(single(order[i]), form);
             box.rect.moveRight(right);
             box.anchor = right;
             right = box.rect.left() - m_metrics.gap;
@@ -178,50 +200,105 @@ private:
         return box;
     }
 
-    double widthOf(const Cluster& cluster, ChipForm form) const
+    Unit single(std::size_t chip) const { return {{chip}, m_chips[chip].text, m_chips[chip].shortText}; }
+
+    Unit testRound(const std::vector<std::size_t>& tests, bool today) const
     {
-        if (form == ChipForm::Count) {
+        care::DueItem all = m_chips[tests.front()].item;
+        for (std::size_t i = 1; i < tests.size(); ++i) {
+            all.parameters += m_chips[tests[i]].item.parameters;
+        }
+        all.parameters.removeDuplicates();
+        const QString text = wording::dueChip(all);
+        return {tests, today ? todayText(text) : text, timesText(tests.size())};
+    }
+
+    std::vector<Unit> unitsOf(const Cluster& cluster) const
+    {
+        std::vector<std::size_t> tests;
+        std::ranges::copy_if(cluster.chips, std::back_inserter(tests),
+                             [&](std::size_t c) { return m_chips[c].glyph == facade::Glyph::Test; });
+        std::vector<Unit> units;
+        bool tested = false;
+        for (const std::size_t chip : cluster.chips) {
+            if (m_chips[chip].glyph != facade::Glyph::Test || tests.size() < 2) {
+                units.push_back(single(chip));
+            } else if (!std::exchange(tested, true)) {
+                units.push_back(testRound(tests, cluster.today));
+            }
+        }
+        return units;
+    }
+
+    double widthOf(const Cluster& cluster) const
+    {
+        const std::vector<Unit> units = unitsOf(cluster);
+        if (cluster.form == ChipForm::Count) {
             return counted(cluster).rect.width();
         }
-        double width = -m_metrics.gap;
-        for (const std::size_t chip : cluster.chips) {
-            width += chipWidth(m_metrics, textOf(chip, form)) + m_metrics.gap;
+        if (cluster.form == ChipForm::Glyph) {
+            return chipWidth(m_metrics, {});
         }
-        return width;
+        double width = -m_metrics.gap;
+        for (std::size_t i = 0; i < cluster.shown; ++i) {
+            width += chipWidth(m_metrics, units[i].text(cluster.form)) + m_metrics.gap;
+        }
+        const std::size_t rest = units.size() - cluster.shown;
+        return width + (rest == 0 ? 0.0 : textOnlyWidth(m_metrics, moreText(rest)) + m_metrics.gap);
     }
 
     /// The fullest form that ends before `limit`; false leaves the narrowest one.
     bool fit(Cluster& cluster, double x, double limit) const
     {
-        for (const ChipForm form : {ChipForm::Full, ChipForm::Short, ChipForm::Count}) {
-            const bool offered = form == ChipForm::Count ? cluster.chips.size() > 1 : !cluster.merged;
-            if (!offered) {
-                continue;
-            }
+        const std::size_t units = unitsOf(cluster).size();
+        const auto fits = [&](ChipForm form, std::size_t shown) {
             cluster.form = form;
-            if (x + widthOf(cluster, form) <= limit) {
+            cluster.shown = shown;
+            return x + widthOf(cluster) <= limit;
+        };
+        if (!cluster.merged) {
+            if (fits(ChipForm::Full, units) || fits(ChipForm::Short, units)) {
                 return true;
             }
+            for (std::size_t shown = units - 1; shown > 0; --shown) {
+                if (fits(ChipForm::Short, shown)) {
+                    return true;
+                }
+            }
         }
-        return false;
+        return fits(cluster.chips.size() > 1 ? ChipForm::Count : ChipForm::Glyph, 0);
     }
 
     double place(const Cluster& cluster, double x, std::vector<ChipBox>& out) const
     {
-        if (cluster.form == ChipForm::Count) {
-            ChipBox box = counted(cluster);
-            box.rect.moveLeft(x);
-            box.anchor = cluster.anchor;
-            box.today = cluster.today;
-            out.push_back(box);
-            return box.rect.right() + m_metrics.gap;
-        }
-        for (const std::size_t chip : cluster.chips) {
-            ChipBox box = single(chip, cluster.form);
+        const auto put = [&](ChipBox box) {
             box.rect.moveLeft(x);
             box.anchor = cluster.anchor;
             x = box.rect.right() + m_metrics.gap;
-            out.push_back(box);
+            out.push_back(std::move(box));
+        };
+        const std::vector<Unit> units = unitsOf(cluster);
+        if (cluster.form == ChipForm::Count) {
+            ChipBox box = counted(cluster);
+            box.today = cluster.today;
+            put(box);
+            return x;
+        }
+        if (cluster.form == ChipForm::Glyph) {
+            put(boxOf({cluster.chips, {}, {}}, ChipForm::Glyph));
+            return x;
+        }
+        for (std::size_t i = 0; i < cluster.shown; ++i) {
+            put(boxOf(units[i], cluster.form));
+        }
+        if (cluster.shown < units.size()) {
+            std::vector<std::size_t> rest;
+            for (std::size_t i = cluster.shown; i < units.size(); ++i) {
+                rest.insert(rest.end(), units[i].chips.begin(), units[i].chips.end());
+            }
+            ChipBox box = folded(rest, ChipForm::More, moreText(units.size() - cluster.shown));
+            box.today = cluster.today;
+            put(box);
         }
         return x;
     }
@@ -263,7 +340,7 @@ std::vector<Cluster> clustersOf(const std::vector<LaneChip>& chips, const std::v
         if (joins) {
             clusters.back().chips.push_back(i);
         } else {
-            clusters.push_back({{i}, std::round(x), atNow, false, ChipForm::Full});
+            clusters.push_back({{i}, std::round(x), atNow, false, ChipForm::Full, 0});
         }
         day = chip.at;
     }

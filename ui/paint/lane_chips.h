@@ -14,7 +14,8 @@ enum class ChipForm {
     Full,  ///< glyph and text
     Short, ///< glyph and fraction
     Count, ///< several chips as one number
-    More,  ///< overdue work folded to "+2"
+    More,  ///< further work folded to "+2"
+    Glyph, ///< nothing but the glyph: at the very edge of the range
 };
 
 /// Where a chip, or a fold of several, stands. Indices are into LaneModel::chips.
@@ -40,9 +41,9 @@ struct ChipRoom
 };
 
 /// Pure: overdue chips stacked leftwards from the now-line, the most overdue nearest, beyond three the rest folded to
-/// "+n"; work due today begins at the now-line; later work at its day. Chips of one row never overlap: what does not
-/// fit is moved right a little, then shortened, then counted. With two rows, water changes take the first and all else
-/// the second.
+/// "+n"; work due today begins at the now-line; later work at its day; the tests of one day are one chip. Chips of one
+/// row never overlap: what does not fit is moved right a little, then shortened, then folded to "+n", then counted.
+/// With two rows, water changes take the first and all else the second.
 [[nodiscard]] std::vector<ChipBox> layOutChips(const std::vector<facade::LaneChip>& chips, const AxisView& axis,
                                                qint64 flooded, const ChipRoom& room, const LaneMetrics& metrics);
 

@@ -41,7 +41,7 @@ QRectF chipRect(const LaneBox& box, std::size_t chip)
     return found == box.chips.end() ? QRectF() : found->rect;
 }
 
-QRectF eventRect(const LaneBox& box, std::size_t event)
+QRectF eventRect(const LaneBox& box, const LaneModel& model, std::size_t event, const LaneMetrics& metrics)
 {
     for (const EventBox& e : box.events) {
         if (e.event == event) {
@@ -53,7 +53,10 @@ QRectF eventRect(const LaneBox& box, std::size_t event)
             return bar.digits.isEmpty() ? bar.bar : bar.bar.united(bar.digits);
         }
     }
-    return {};
+    // One without a picture, for want of room: the keyboard still stops at its place.
+    const double x = box.axis.x(model.events[event].at, model.flooded);
+    const bool shown = box.kind != LaneKind::Overview && x >= box.strip.left() && x <= box.strip.right();
+    return shown ? around({x, box.eventRow.center().y()}, metrics.glyph) : QRectF();
 }
 
 QRectF noticeRect(const LaneBox& box, const LaneModel& model, std::size_t index)
@@ -130,7 +133,7 @@ QRectF itemRect(const LaneBox& box, const LaneModel& model, const LaneItem& item
     case LaneRow::Due:
         return chipRect(box, item.index);
     case LaneRow::Events:
-        return eventRect(box, item.index);
+        return eventRect(box, model, item.index, metrics);
     case LaneRow::Notices:
         return noticeRect(box, model, item.index);
     case LaneRow::Readings:

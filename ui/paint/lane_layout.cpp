@@ -216,6 +216,7 @@ LaneBox layOutLane(const LaneModel& model, LaneKind kind, const LaneMetrics& m, 
         box.endedX = std::round(box.axis.x(*model.ended, model.flooded));
     }
     addScales(box, model, m, frame.options);
+    lanerows::addCensored(box, model, m);
     lanerows::addNowFlag(box, model, phaseRow, m);
     lanerows::addPhases(box, model, phaseRow, m, frame.options);
     lanerows::addNotices(box, model, alertRow, m, frame.options);

@@ -72,6 +72,16 @@ struct TickLabel
     std::size_t scale = 0;
 };
 
+/// "<0.05" beside a reading that its kit could not place.
+struct MarkLabel
+{
+    QRectF rect;
+    QString text;
+};
+
+/// Width of a day, px, from which readings off the scale have their arrow and label.
+inline constexpr double kArrowPerDay = 6.0;
+
 struct SeriesBox
 {
     const facade::LaneSeries* series = nullptr;
@@ -98,6 +108,7 @@ struct LaneBox
     std::vector<ValueScale> scales;
     std::vector<SeriesBox> series;
     std::vector<TickLabel> ticks;
+    std::vector<MarkLabel> censored;
     std::vector<EventBox> events;
     std::vector<ChangeBar> changes;
     std::vector<AlertBox> alerts;

@@ -38,7 +38,7 @@ LaneMetrics::LaneMetrics(const Theme& theme)
 
 double LaneMetrics::headerWidth(double viewWidth) const
 {
-    return std::round(std::clamp(px(240), 160.0, std::max(160.0, viewWidth * 0.34)));
+    return std::round(std::clamp(px(262), 160.0, std::max(160.0, viewWidth * 0.34)));
 }
 
 double LaneMetrics::lineHeight(const QFont& font)

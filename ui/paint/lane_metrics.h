@@ -13,7 +13,7 @@ struct LaneMetrics
 {
     explicit LaneMetrics(const Theme& theme);
 
-    /// Width of the header column in a view `viewWidth` px wide: about 240 px, at most a third.
+    /// Width of the header column in a view `viewWidth` px wide: about 262 px, at most a third.
     [[nodiscard]] double headerWidth(double viewWidth) const;
     [[nodiscard]] static double lineHeight(const QFont& font);
     [[nodiscard]] double px(double atOne) const { return atOne * scale; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paint/lane_painter.h"
 
+#include "ui/paint/faded.h"
 #include "ui/paint/glyphs.h"
 #include "ui/paint/lane_chart.h"
 #include "ui/paint/marks.h"
@@ -19,12 +20,6 @@ using facade::LaneModel;
 constexpr int kLeft = Qt::AlignVCenter | Qt::AlignLeft;
 constexpr int kRight = Qt::AlignVCenter | Qt::AlignRight;
 constexpr int kCentre = Qt::AlignVCenter | Qt::AlignHCenter;
-
-QColor faded(QColor colour, double opacity)
-{
-    colour.setAlphaF(static_cast<float>(opacity));
-    return colour;
-}
 
 /// What colour a header line has: readable on the panel's and the selection's tint.
 QColor lineInk(const Theme& theme, HeaderRole role, facade::Status status)

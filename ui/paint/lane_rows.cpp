@@ -7,6 +7,7 @@
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace littoral::ui::lanerows {
 
@@ -69,6 +70,14 @@ void addChangeBars(LaneBox& box, const LaneModel& model, const LaneMetrics& m, T
     }
 }
 
+/// Work that ticks itself off in the due row: a picture of it without its word would say nothing more.
+bool isRoutine(const facade::LaneEvent& event)
+{
+    using facade::Glyph;
+    return !event.serious && (event.glyph == Glyph::Upkeep || event.glyph == Glyph::TopUp ||
+                              event.glyph == Glyph::Feed || event.glyph == Glyph::Photo);
+}
+
 /// Serious events first, so that a loss never gives way to a note; then the newest.
 std::vector<std::size_t> byWeight(const LaneModel& model)
 {
@@ -81,27 +90,23 @@ std::vector<std::size_t> byWeight(const LaneModel& model)
     std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
         const auto& left = model.events[a];
         const auto& right = model.events[b];
-        return left.serious != right.serious ? left.serious : left.at > right.at;
+        const auto weight = [](const facade::LaneEvent& event) { return event.serious ? 0 : isRoutine(event) ? 2 : 1; };
+        return std::tuple(weight(left), -left.at) < std::tuple(weight(right), -right.at);
     });
     return order;
 }
 
-void addLabels(LaneBox& box, const LaneModel& model, const LaneMetrics& m, Taken& taken)
+/// Where the word beside a glyph stands; empty when there is none or no room for it.
+QRectF labelFor(const LaneBox& box, const facade::LaneEvent& event, const QRectF& glyph, const LaneMetrics& m,
+                const Taken& taken)
 {
-    for (EventBox& event : box.events) {
-        const QString& word = model.events[event.event].word;
-        if (word.isEmpty()) {
-            continue;
-        }
-        const QRectF label(event.glyph.right() + m.px(4), box.eventRow.top(), std::ceil(figuresWidth(m.body, word)),
-                           m.eventRow);
-        const bool inside =
-            label.right() <= box.strip.right() && !(label.left() < box.nowX && label.right() > box.nowX - 2);
-        if (inside && taken.isFree(label.adjusted(0, 2, m.px(3), -2))) {
-            event.label = label;
-            taken.add(label.adjusted(0, 2, 0, -2));
-        }
-    }
+    const QFont& font = event.serious ? m.strong : m.body;
+    const QRectF label(glyph.right() + m.px(4), box.eventRow.top(), std::ceil(figuresWidth(font, event.word)),
+                       m.eventRow);
+    const bool inside =
+        label.right() <= box.strip.right() && !(label.left() < box.nowX && label.right() > box.nowX - 2);
+    const bool room = !event.word.isEmpty() && inside && taken.isFree(label.adjusted(0, 2, m.px(3), -2));
+    return room ? label : QRectF();
 }
 
 } // namespace
@@ -175,18 +180,78 @@ void addEvents(LaneBox& box, const LaneModel& model, const LaneMetrics& m)
     Taken taken;
     addChangeBars(box, model, m, taken);
     const double y = std::round(box.eventRow.top() + (m.eventRow - m.glyph) / 2);
-    for (const std::size_t i : byWeight(model)) {
+    const auto glyphAt = [&](std::size_t i) {
         const double x = box.axis.x(model.events[i].at, model.flooded);
-        if (!near(box, x, m.glyph)) {
-            continue;
-        }
-        const QRectF glyph(std::round(x - m.glyph / 2), y, m.glyph, m.glyph);
-        if (taken.isFree(glyph.adjusted(2, 2, -2, -2)) || model.events[i].serious) {
+        return near(box, x, m.glyph) ? QRectF(std::round(x - m.glyph / 2), y, m.glyph, m.glyph) : QRectF();
+    };
+    const std::vector<std::size_t> order = byWeight(model);
+    for (const std::size_t i : order) {
+        const QRectF glyph = glyphAt(i);
+        const bool free = taken.isFree(glyph.adjusted(2, 2, -2, -2)) || model.events[i].serious;
+        if (!glyph.isEmpty() && free && !isRoutine(model.events[i])) {
             taken.add(glyph);
             box.events.push_back({glyph, {}, i});
         }
     }
-    addLabels(box, model, m, taken);
+    for (EventBox& event : box.events) {
+        event.label = labelFor(box, model.events[event.event], event.glyph, m, taken);
+        taken.add(event.label.adjusted(0, 2, 0, -2));
+    }
+    for (const std::size_t i : order) {
+        const QRectF glyph = glyphAt(i);
+        if (!isRoutine(model.events[i]) || glyph.isEmpty() || !taken.isFree(glyph.adjusted(-2, 2, -2, -2))) {
+            continue;
+        }
+        if (const QRectF label = labelFor(box, model.events[i], glyph, m, taken); !label.isEmpty()) {
+            taken.add(glyph.united(label.adjusted(0, 2, m.px(6), -2)));
+            box.events.push_back({glyph, label, i});
+        }
+    }
+}
+
+void addCensored(LaneBox& box, const LaneModel& model, const LaneMetrics& m)
+{
+    if (box.kind == LaneKind::Overview || box.axis.pxPerDay() < kArrowPerDay) {
+        return;
+    }
+    Taken taken;
+    for (const TickLabel& tick : box.ticks) {
+        taken.add(tick.rect);
+    }
+    const double half = m.px(6);
+    const auto place = [&](const SeriesBox& series, const facade::LaneMark& mark) {
+        const ValueScale& scale = box.scales[series.scale];
+        return QPointF(box.axis.x(mark.at, model.flooded), scale.y(mark.value, box.chart.top(), box.chart.bottom()));
+    };
+    for (const SeriesBox& series : box.series) {
+        for (const facade::LaneMark& mark : series.series->marks) {
+            const QPointF at = place(series, mark);
+            if (!near(box, at.x(), half)) {
+                continue;
+            }
+            taken.add(QRectF(at.x() - half, at.y() - half, 2 * half, 2 * half));
+        }
+    }
+    for (const SeriesBox& series : box.series) {
+        for (const facade::LaneMark& mark : series.series->marks) {
+            const bool below = mark.censoring == record::Censoring::Below;
+            const QPointF at = place(series, mark);
+            if ((!below && mark.censoring != record::Censoring::Above) || !near(box, at.x(), 0.0)) {
+                continue;
+            }
+            MarkLabel label;
+            label.text =
+                (below ? QStringLiteral("<%1") : QStringLiteral(">%1")).arg(QLocale().toString(mark.value, 'g', 3));
+            const double width = std::ceil(figuresWidth(m.tick, label.text));
+            label.rect = QRectF(at.x() + half, at.y() - m.tickLine - m.px(1), width, m.tickLine);
+            const bool inside = label.rect.left() >= box.strip.left() && label.rect.right() <= box.strip.right() &&
+                                !(label.rect.left() < box.nowX + 2 && label.rect.right() > box.nowX - 2);
+            if (inside && taken.isFree(label.rect)) {
+                taken.add(label.rect.adjusted(-m.px(4), 0, m.px(4), 0));
+                box.censored.push_back(label);
+            }
+        }
+    }
 }
 
 void addNowFlag(LaneBox& box, const LaneModel& model, const QRectF& row, const LaneMetrics& m)

@@ -8,6 +8,8 @@ namespace littoral::ui::lanerows {
 
 /// Tick labels of each scale; `units` are what their top labels carry.
 void addTicks(LaneBox& box, const std::vector<QString>& units, const LaneMetrics& metrics);
+/// "<0.05" beside readings off their kit's scale, where nothing stands; not when days are narrow.
+void addCensored(LaneBox& box, const facade::LaneModel& model, const LaneMetrics& metrics);
 void addNowFlag(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics);
 void addPhases(LaneBox& box, const facade::LaneModel& model, const QRectF& row, const LaneMetrics& metrics,
                const LaneOptions& options);

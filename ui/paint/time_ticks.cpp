@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 namespace littoral::ui {
 
@@ -37,11 +38,47 @@ QString dayName(const QDate& day)
         .arg(day.day());
 }
 
+/// Where days begin. Asking the zone for each of a thousand ticks took longer than drawing the chart: between two of
+/// its transitions days are 24 hours apart, so it is asked once for each stretch.
+class DayStarts final
+{
+public:
+    explicit DayStarts(const QTimeZone& zone)
+        : m_zone(zone)
+    {
+    }
+
+    qint64 of(const QDate& day)
+    {
+        if (m_day.isValid() && day >= m_day) {
+            const qint64 at = m_at + m_day.daysTo(day) * kDayMs;
+            if (at < m_until) {
+                return at;
+            }
+        }
+        m_day = day;
+        m_at = startOfDay(day, m_zone);
+        m_until = std::numeric_limits<qint64>::max();
+        if (m_zone.hasTransitions()) {
+            const QTimeZone::OffsetData next = m_zone.nextTransition(QDateTime::fromMSecsSinceEpoch(m_at, Qt::UTC));
+            m_until = next.atUtc.isValid() ? next.atUtc.toMSecsSinceEpoch() : m_until;
+        }
+        return m_at;
+    }
+
+private:
+    const QTimeZone& m_zone;
+    QDate m_day;
+    qint64 m_at = 0;
+    qint64 m_until = 0;
+};
+
 /// Adds a tick for each day from `first` by `step(day)` until past `to`.
 template <typename Step, typename Label>
 void addDates(std::vector<AxisTick>& ticks, QDate day, qint64 to, const QTimeZone& zone, Step step, Label label)
 {
-    for (qint64 at = startOfDay(day, zone); at <= to; at = startOfDay(day, zone)) {
+    DayStarts starts(zone);
+    for (qint64 at = starts.of(day); at <= to; at = starts.of(day)) {
         ticks.push_back({at, label(day)});
         day = step(day);
     }

@@ -64,11 +64,13 @@ void drawTankSample(QPainter& painter, const QRectF& box, const TankStyle& style
 void TrendPainter::paint(QPainter& painter, const TimeAxis& axis) const
 {
     painter.save();
+    // All columns are as wide as the first, so one set of ticks does for all panels.
+    const AxisTicks ticks = axis.ticks(m_layout.columns.front().axis.width, trendLabelRoom(m_metrics));
     paintHeadings(painter);
     for (const TrendPanelBox& box : m_layout.panels) {
         paintTitle(painter, box);
         painter.save();
-        paintGround(painter, box, axis);
+        paintGround(painter, box, ticks);
         painter.setClipRect(box.plot.adjusted(-1, 0, 1, 1), Qt::IntersectClip);
         for (const std::size_t series : box.series) {
             paintExpected(painter, box, series);
@@ -91,13 +93,13 @@ void TrendPainter::paint(QPainter& painter, const TimeAxis& axis) const
     }
     paintEvents(painter);
     for (const TrendColumn& column : m_layout.columns) {
-        paintAxis(painter, column, axis);
+        paintAxis(painter, column, ticks);
     }
     paintNowLines(painter);
     painter.restore();
 }
 
-void TrendPainter::paintGround(QPainter& painter, const TrendPanelBox& box, const TimeAxis& axis) const
+void TrendPainter::paintGround(QPainter& painter, const TrendPanelBox& box, const AxisTicks& ticks) const
 {
     const AxisView& view = m_layout.axisOf(box);
     const double left = box.plot.left();
@@ -118,7 +120,7 @@ void TrendPainter::paintGround(QPainter& painter, const TrendPanelBox& box, cons
     }
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.setPen(QPen(m_theme[Token::Rule], 1));
-    for (const AxisTick& tick : axis.ticks(view.width, trendLabelRoom(m_metrics)).lower) {
+    for (const AxisTick& tick : ticks.lower) {
         const double at = std::round(view.x(tick.at, 0));
         if (at > left && at < right) {
             painter.drawLine(QPointF(at, box.plot.top()), QPointF(at, box.plot.bottom()));
@@ -285,14 +287,13 @@ void TrendPainter::paintCalendarNow(QPainter& painter) const
     }
 }
 
-void TrendPainter::paintAxis(QPainter& painter, const TrendColumn& column, const TimeAxis& axis) const
+void TrendPainter::paintAxis(QPainter& painter, const TrendColumn& column, const AxisTicks& ticks) const
 {
     const QRectF& row = column.axisRow;
     const AxisView& view = column.axis;
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.setPen(QPen(m_theme[Token::Ink2], 1));
     painter.drawLine(QPointF(view.left, row.top()), QPointF(view.right(), row.top()));
-    const AxisTicks ticks = axis.ticks(view.width, trendLabelRoom(m_metrics));
     const auto tickAt = [&](const AxisTick& tick, double length) {
         const double at = std::round(view.x(tick.at, 0));
         const bool inside = at >= view.left && at <= view.right();

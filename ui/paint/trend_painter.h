@@ -35,7 +35,7 @@ public:
     void paintCurrent(QPainter& painter, std::size_t panel) const;
 
 private:
-    void paintGround(QPainter& painter, const TrendPanelBox& box, const TimeAxis& axis) const;
+    void paintGround(QPainter& painter, const TrendPanelBox& box, const AxisTicks& ticks) const;
     void paintTitle(QPainter& painter, const TrendPanelBox& box) const;
     void paintTargets(QPainter& painter, const TrendPanelBox& box) const;
     void paintClear(QPainter& painter, const TrendPanelBox& box) const;
@@ -50,7 +50,7 @@ private:
     void paintCalendarNow(QPainter& painter) const;
     void paintEvents(QPainter& painter) const;
     void paintEventRow(QPainter& painter, const TrendEventRow& row) const;
-    void paintAxis(QPainter& painter, const TrendColumn& column, const TimeAxis& axis) const;
+    void paintAxis(QPainter& painter, const TrendColumn& column, const AxisTicks& ticks) const;
     void paintHeadings(QPainter& painter) const;
 
     /// Whose target band a panel shows: the selected tank's, else the first that has one; nullptr for none.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Lines, marks, forecasts and names: the part of the painter that shows values.
 #include "core/wording/numbers.h"
+#include "ui/paint/faded.h"
 #include "ui/paint/line_labels.h"
 #include "ui/paint/marks.h"
 #include "ui/paint/trend_painter.h"
@@ -21,12 +22,6 @@ namespace {
 // columns: that picture is the same as the one of all points, pixel for pixel.
 constexpr double kDensePerColumn = 2.0;
 constexpr double kMarkRoom = 0.9; // least mean distance of marks, in marks
-
-QColor faded(QColor colour, double opacity)
-{
-    colour.setAlphaF(static_cast<float>(opacity));
-    return colour;
-}
 
 QString words(const char* text)
 {
@@ -95,7 +90,9 @@ std::vector<QPointF> TrendPainter::linePoints(const TrendPanelBox& box, std::siz
     };
     std::vector<QPointF> made;
     if (isDense(box, series)) {
-        for (const std::size_t i : decimated(m_drawing.indexes[series], first, last, axis, flooded)) {
+        const std::vector<std::size_t> kept = decimated(m_drawing.indexes[series], first, last, axis, flooded);
+        made.reserve(kept.size());
+        for (const std::size_t i : kept) {
             made.push_back(place(one.points[i]));
         }
     } else {

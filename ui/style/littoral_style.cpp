@@ -25,6 +25,8 @@ namespace littoral::ui {
 
 namespace {
 
+constexpr int kMotionMs = 140; // how long anything that moves takes
+
 bool isCard(const QWidget* widget)
 {
     return widget != nullptr && widget->property("card").toBool();
@@ -89,6 +91,13 @@ void applyTheme(QApplication& app, Theme& theme)
     apply();
     QObject::connect(&theme, &Theme::changed, &app, apply);
     new FocusRing(app);
+}
+
+void reduceMotion(bool reduced)
+{
+    if (auto* style = qobject_cast<LittoralStyle*>(QApplication::style())) {
+        style->setReducedMotion(reduced);
+    }
 }
 
 LittoralStyle::LittoralStyle(const Theme& theme)
@@ -410,9 +419,10 @@ int LittoralStyle::styleHint(StyleHint hint, const QStyleOption* option, const Q
     switch (hint) {
     case SH_EtchDisabledText:
     case SH_DitherDisabledText:
-    case SH_Widget_Animation_Duration:
     case SH_ComboBox_Popup:
         return 0;
+    case SH_Widget_Animation_Duration:
+        return m_reducedMotion ? 0 : kMotionMs;
     case SH_UnderlineShortcut:
     case SH_ItemView_ShowDecorationSelected:
     case SH_Menu_MouseTracking:

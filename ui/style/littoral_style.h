@@ -22,6 +22,9 @@ public:
     /// `theme` outlives the style.
     explicit LittoralStyle(const Theme& theme);
 
+    /// Then nothing that asks the style how long to move moves at all.
+    void setReducedMotion(bool reduced) { m_reducedMotion = reduced; }
+
     [[nodiscard]] QPalette standardPalette() const override;
     void polish(QWidget* widget) override;
     using QProxyStyle::polish;
@@ -43,12 +46,16 @@ public:
 
 private:
     const Theme& m_theme;
+    bool m_reducedMotion = false;
 };
 
 /// Gives `app` the style, palette and font of `theme`, and again whenever the theme changes. Also keeps the focus ring:
 /// a 2 px accent ring, 2 px off the control that has the keyboard (fields thicken their own edge, painted views draw
 /// their own).
 void applyTheme(QApplication& app, Theme& theme);
+
+/// Reduced motion for the whole application, once it has its style.
+void reduceMotion(bool reduced);
 
 /// The key drawn after a push button's text; empty when it has none.
 [[nodiscard]] QString keyHintOf(const QWidget* widget);

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/theme/figures.h"
 
+#include <QCache>
 #include <QFontMetricsF>
 #include <QHash>
+#include <QImage>
+#include <QPaintEngine>
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
 
 namespace littoral::ui {
 
@@ -43,6 +47,73 @@ template <typename Each> void forRuns(const QString& text, Each each)
     }
 }
 
+struct LabelKey
+{
+    QFont font;
+    QString text;
+    QRgb ink = 0;
+    qreal ratio = 1.0;
+
+    bool operator==(const LabelKey&) const = default;
+};
+
+size_t qHash(const LabelKey& key, size_t seed = 0)
+{
+    return qHashMulti(seed, key.font, key.text, key.ink);
+}
+
+constexpr int kKeptLabels = 4000;
+constexpr int kMargin = 2; // px around a label, for letters that reach over their box
+constexpr qsizetype kLongestKept = 60;
+
+void drawRuns(QPainter& painter, QPointF at, const QString& text)
+{
+    const QFontMetricsF metrics(painter.font());
+    const double cell = figureAdvance(painter.font());
+    double x = at.x();
+    forRuns(text, [&](const QString& run, bool digit) {
+        const double natural = metrics.horizontalAdvance(run);
+        const double advance = digit ? cell : natural;
+        painter.drawText(QPointF(x + (advance - natural) / 2.0, at.y()), run);
+        x += advance;
+    });
+}
+
+/// Charts draw the same few hundred labels with every frame, and shaping letters costs more than anything else in
+/// them: labels are kept as pixels. `at` is the left end of the baseline; the label stands on whole pixels.
+void drawKept(QPainter& painter, QPointF at, const QString& text)
+{
+    static QCache<LabelKey, QImage> kept(kKeptLabels); // painting happens on one thread
+    const QFont font = painter.font();
+    const LabelKey key{font, text, painter.pen().color().rgba(), painter.device()->devicePixelRatioF()};
+    const QFontMetricsF metrics(font);
+    const double ascent = std::ceil(metrics.ascent());
+    QImage* label = kept.object(key);
+    if (label == nullptr) {
+        const QSizeF size(std::ceil(figuresWidth(font, text)) + 2 * kMargin,
+                          ascent + std::ceil(metrics.descent()) + 2 * kMargin);
+        label = new QImage((size * key.ratio).toSize(), QImage::Format_ARGB32_Premultiplied);
+        label->setDevicePixelRatio(key.ratio);
+        label->fill(Qt::transparent);
+        QPainter inner(label);
+        inner.setFont(font);
+        inner.setPen(painter.pen());
+        drawRuns(inner, {kMargin, kMargin + ascent}, text);
+        inner.end();
+        kept.insert(key, label);
+    }
+    const QTransform& placed = painter.transform();
+    const QPointF origin(placed.dx(), placed.dy());
+    const QPointF device = (at - QPointF(kMargin, kMargin + ascent) + origin) * key.ratio;
+    painter.drawImage(QPointF(std::round(device.x()), std::round(device.y())) / key.ratio - origin, *label);
+}
+
+bool mayBeKept(const QPainter& painter, const QString& text)
+{
+    return painter.paintEngine()->type() == QPaintEngine::Raster && text.size() <= kLongestKept &&
+           painter.transform().type() <= QTransform::TxTranslate && painter.pen().style() == Qt::SolidLine;
+}
+
 } // namespace
 
 double figureAdvance(const QFont& font)
@@ -71,7 +142,6 @@ void drawFigures(QPainter& painter, const QRectF& box, int flags, const QString&
 {
     const QFont font = painter.font();
     const QFontMetricsF metrics(font);
-    const double cell = figureAdvance(font);
     double x = box.left();
     if ((flags & Qt::AlignRight) != 0) {
         x = box.right() - figuresWidth(font, text);
@@ -84,12 +154,11 @@ void drawFigures(QPainter& painter, const QRectF& box, int flags, const QString&
     } else if ((flags & Qt::AlignVCenter) != 0) {
         y = box.center().y() + (metrics.ascent() - metrics.descent()) / 2.0;
     }
-    forRuns(text, [&](const QString& run, bool digit) {
-        const double natural = metrics.horizontalAdvance(run);
-        const double advance = digit ? cell : natural;
-        painter.drawText(QPointF(x + (advance - natural) / 2.0, y), run);
-        x += advance;
-    });
+    if (mayBeKept(painter, text)) {
+        drawKept(painter, {x, y}, text);
+    } else {
+        drawRuns(painter, {x, y}, text);
+    }
 }
 
 QString elidedFigures(const QFont& font, const QString& text, double width)

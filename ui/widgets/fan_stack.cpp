@@ -56,7 +56,7 @@ void FanStack::setModel(FanStackModel model)
 void FanStack::forget()
 {
     m_layout.reset();
-    m_still = {};
+    m_still.forget();
     update();
 }
 
@@ -160,16 +160,8 @@ void FanStack::paintEvent(QPaintEvent*)
 {
     const FanStackLayout& layout = layoutNow();
     const FanPainter fans(m_theme, *m_metrics, m_model, layout);
-    const qreal ratio = devicePixelRatioF();
-    if (m_still.isNull() || m_still.size() != size() * ratio) {
-        m_still = QPixmap(size() * ratio);
-        m_still.setDevicePixelRatio(ratio);
-        m_still.fill(m_theme[Token::Panel]);
-        QPainter painter(&m_still);
-        fans.paint(painter, m_axis);
-    }
     QPainter painter(this);
-    painter.drawPixmap(0, 0, m_still);
+    m_still.paint(painter, size(), m_theme[Token::Panel], [&](QPainter& still) { fans.paint(still, m_axis); });
     if (m_cursor) {
         fans.paintCursor(painter, *m_cursor);
     }

@@ -2,9 +2,9 @@
 #pragma once
 
 #include "ui/paint/fan_painter.h"
+#include "ui/paint/still_picture.h"
 #include "ui/widgets/chart_widget.h"
 
-#include <QPixmap>
 #include <optional>
 
 namespace littoral::ui {
@@ -63,7 +63,7 @@ private:
     FanStackModel m_model;
     mutable std::optional<FanStackLayout> m_layout;
     mutable std::optional<LaneMetrics> m_metrics;
-    QPixmap m_still; ///< everything but cursor and ring
+    StillPicture m_still; ///< everything but cursor and ring
     std::optional<qint64> m_cursor;
     int m_part = 0;
     std::optional<double> m_dragFrom;

@@ -50,6 +50,7 @@ CyclePage::CyclePage(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme
     , m_forecasts(forecasts)
     , m_theme(theme)
     , m_axis(axis)
+    , m_glide(*this)
     , m_desk(keeper, forecasts)
     , m_bar(new CycleBar(theme, axis))
     , m_pages(new QStackedWidget)
@@ -350,6 +351,11 @@ void CyclePage::toggleTable()
 void CyclePage::toggleMode()
 {
     m_axis.setMode(m_axis.mode() == AxisMode::Calendar ? AxisMode::Age : AxisMode::Calendar);
+}
+
+void CyclePage::showNow()
+{
+    m_glide.glideToNow(m_axis, m_model.fans.flooded);
 }
 
 void CyclePage::refit()

@@ -5,7 +5,7 @@
 #include "core/facade/plan_desk.h"
 #include "core/facade/track_record.h"
 #include "ui/models/cycle_model.h"
-#include "ui/paint/time_axis.h"
+#include "ui/widgets/motion.h"
 #include "ui/theme/theme.h"
 
 #include <QDate>
@@ -70,6 +70,7 @@ public slots:
     void adopt();
     void toggleTable();
     void toggleMode();
+    void showNow();
     void refit();
     void setLearning(bool on);
 
@@ -101,6 +102,7 @@ private:
     facade::Forecasts& m_forecasts;
     Theme& m_theme;
     TimeAxis& m_axis;
+    Motion m_glide;
     facade::PlanDesk m_desk;
     record::TankId m_tank;
     QString m_gate;

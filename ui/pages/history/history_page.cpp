@@ -69,6 +69,7 @@ HistoryPage::HistoryPage(facade::Keeper& keeper, Theme& theme, Ask& ask, TimeAxi
     , m_ask(ask)
     , m_axis(axis)
     , m_desk(keeper)
+    , m_glide(*this)
     , m_title(new Text(theme, TextStyle::Name))
     , m_heading(new Text(theme, TextStyle::Body))
     , m_message((new Text(theme, TextStyle::Body))->wrapped())
@@ -209,7 +210,7 @@ void HistoryPage::connectAll()
     key(tr("Export PDF"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] { printPdf(); });
     key(tr("Make tasks of the first finding"), QKeySequence(Qt::Key_M), [this] { makeTasks(); });
     key(tr("The comparison as a table"), QKeySequence(Qt::Key_T), [this] { m_compare->toggleTable(); });
-    key(tr("Go to now"), QKeySequence(Qt::Key_N), [this] { m_axis.showAround(28, 21); });
+    key(tr("Go to now"), QKeySequence(Qt::Key_N), [this] { m_glide.glideToNow(m_axis, m_file.strip.flooded); });
     key(tr("Dates or days since flooding"), QKeySequence(Qt::Key_A), [this] {
         m_axis.setMode(m_axis.mode() == AxisMode::Age ? AxisMode::Calendar : AxisMode::Age);
         m_strip->showWindow(false);

@@ -3,7 +3,7 @@
 
 #include "core/facade/case_desk.h"
 #include "core/facade/keeper.h"
-#include "ui/paint/time_axis.h"
+#include "ui/widgets/motion.h"
 #include "ui/widgets/ask.h"
 #include "ui/widgets/text.h"
 
@@ -99,6 +99,7 @@ private:
     Ask& m_ask;
     TimeAxis& m_axis;
     facade::CaseDesk m_desk;
+    Motion m_glide;
     record::TankId m_tank;
     std::vector<facade::CaseQuestion> m_questions;
     facade::CaseQuestion m_chosen;

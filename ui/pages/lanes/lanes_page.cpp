@@ -192,11 +192,6 @@ void LanesPage::setSelected(record::TankId tank)
     m_view->selectTank(tank);
 }
 
-void LanesPage::setReducedMotion(bool reduced)
-{
-    m_view->setReducedMotion(reduced);
-}
-
 void LanesPage::showNow()
 {
     m_view->showNow();

@@ -27,7 +27,6 @@ public:
     /// Which layouts have a lane, in order. Until it is called: the running layout of every tank.
     void setShown(const std::vector<record::LayoutId>& layouts);
     void setSelected(record::TankId tank);
-    void setReducedMotion(bool reduced);
     [[nodiscard]] LaneView& view() { return *m_view; }
     [[nodiscard]] WhyStrip& whyStrip() { return *m_why; }
     [[nodiscard]] TimeAxis& axis() { return m_axis; }

@@ -4,7 +4,6 @@
 #include "core/record/parameter.h"
 #include "core/wording/numbers.h"
 #include "ui/paint/marks.h"
-#include "ui/paint/value_scale.h"
 #include "ui/theme/figures.h"
 
 #include <QFontMetrics>
@@ -35,6 +34,8 @@ QString load(double value)
 LoadChart::LoadChart(Theme& theme, QWidget* parent)
     : ChartWidget(parent)
     , m_theme(theme)
+    , m_ammonia(theme)
+    , m_nitrite(theme)
 {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Load and water after adding"));
@@ -48,6 +49,10 @@ LoadChart::LoadChart(Theme& theme, QWidget* parent)
 void LoadChart::setTrial(std::shared_ptr<const facade::AdditionTrial> trial)
 {
     m_trial = std::move(trial);
+    if (m_trial != nullptr) {
+        setPlot(m_ammonia, u"tan"_s, m_trial->ammonia, m_trial->ammoniaBefore, m_trial->ammoniaLimit);
+        setPlot(m_nitrite, u"no2"_s, m_trial->nitrite, m_trial->nitriteBefore, m_trial->nitriteLimit);
+    }
     partsChanged();
     setAccessibleDescription(partSentence(m_part));
     update();
@@ -114,8 +119,8 @@ void LoadChart::paintEvent(QPaintEvent*)
     painter.setRenderHint(QPainter::Antialiasing);
     if (m_trial != nullptr) {
         paintBar(painter, partRect(0));
-        paintPlot(painter, partRect(1), u"tan"_s, m_trial->ammonia, m_trial->ammoniaBefore, m_trial->ammoniaLimit);
-        paintPlot(painter, partRect(2), u"no2"_s, m_trial->nitrite, m_trial->nitriteBefore, m_trial->nitriteLimit);
+        paintPlot(painter, partRect(1), 1);
+        paintPlot(painter, partRect(2), 2);
     } else {
         painter.setFont(m_theme.font(12));
         painter.setPen(m_theme[Token::Ink2]);
@@ -164,79 +169,52 @@ void LoadChart::paintBar(QPainter& painter, const QRectF& room) const
                 right);
 }
 
-void LoadChart::paintPlot(QPainter& painter, const QRectF& room, const QString& parameter,
-                          const std::vector<forecast::Band>& with, const std::vector<forecast::Band>& without,
-                          double limit) const
+void LoadChart::setPlot(CardChart& chart, const QString& parameter, const std::vector<forecast::Band>& with,
+                        const std::vector<forecast::Band>& without, double limit) const
 {
+    CardChartData data;
+    data.parameter = parameter;
+    data.limit = shown(parameter, limit);
+    const std::vector<double>& days = m_trial->days;
+    for (std::size_t i = 0; i < with.size() && i < days.size(); ++i) {
+        const double day = days[i] - days.front();
+        data.low.emplace_back(day, shown(parameter, with[i][1]));
+        data.middle.emplace_back(day, shown(parameter, with[i][3]));
+        data.high.emplace_back(day, shown(parameter, with[i][5]));
+        data.before.emplace_back(day, shown(parameter, without[i][3]));
+    }
+    chart.setData(data);
+}
+
+void LoadChart::paintPlot(QPainter& painter, const QRectF& room, int part)
+{
+    const QString parameter = part == 1 ? u"tan"_s : u"no2"_s;
+    const double limit = shown(parameter, part == 1 ? m_trial->ammoniaLimit : m_trial->nitriteLimit);
+    CardChart& chart = part == 1 ? m_ammonia : m_nitrite;
     const QFont small = m_theme.font(11);
     const int line = QFontMetrics(small).height();
-    const QString unit = record::findParameter(parameter)->shown().label;
-    double high = limit * 1.25;
-    for (const forecast::Band& band : with) {
-        high = std::max(high, band[5]);
-    }
-    const ValueScale scale = niceScale(0.0, shown(parameter, high), 3);
-    double labels = 0.0;
-    for (const double tick : scale.ticks) {
-        labels = std::max(labels, figuresWidth(small, wording::numberText(tick, scale.decimals)));
-    }
-    const QRectF plot(room.left() + labels + m_theme.px(8), room.top() + line + m_theme.px(6),
-                      room.width() - labels - m_theme.px(12), room.height() - 2 * line - m_theme.px(14));
     painter.setFont(small);
     drawParameterMark(painter, m_theme, parameter, QPointF(room.left() + m_theme.px(5), room.top() + line / 2.0),
                       m_theme.px(kMarkSize), m_theme[Token::Panel]);
     painter.setPen(m_theme[Token::Ink2]);
     painter.drawText(QRectF(room.left() + m_theme.px(14), room.top(), room.width(), line), Qt::AlignLeft,
-                     tr("%1 after adding, %2").arg(wording::parameterName(parameter), unit));
-    for (const double tick : scale.ticks) {
-        const double y = scale.y(tick, plot.top(), plot.bottom());
-        painter.setPen(QPen(m_theme[Token::Rule], 1));
-        painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
-        painter.setPen(m_theme[Token::Ink3]);
-        drawFigures(painter, QRectF(room.left(), y - line / 2.0, labels + 1, line), Qt::AlignRight | Qt::AlignVCenter,
-                    wording::numberText(tick, scale.decimals));
-    }
-    const std::vector<double>& days = m_trial->days;
-    if (days.size() < 2) {
+                     tr("%1 after adding, %2")
+                         .arg(wording::parameterName(parameter), record::findParameter(parameter)->shown().label));
+    if (m_trial->days.size() < 2) {
         return;
     }
-    const auto point = [&](std::size_t i, double value) {
-        return QPointF(plot.left() + plot.width() * (days[i] - days.front()) / (days.back() - days.front()),
-                       scale.y(std::min(scale.high, shown(parameter, value)), plot.top(), plot.bottom()));
-    };
-    const QColor hue = m_theme.tokens().parameter(parameter);
-    QPolygonF band;
-    QPolygonF middle, before;
-    for (std::size_t i = 0; i < with.size(); ++i) {
-        band << point(i, with[i][5]);
-        middle << point(i, with[i][3]);
-        before << point(i, without[i][3]);
-    }
-    for (std::size_t i = with.size(); i-- > 0;) {
-        band << point(i, with[i][1]);
-    }
-    QColor fill = hue;
-    fill.setAlphaF(0.22F);
-    painter.setRenderHint(QPainter::Antialiasing, false);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(fill);
-    painter.drawPolygon(band);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(m_theme[Token::Ink3], 1, Qt::DotLine));
-    painter.drawPolyline(before);
-    painter.setPen(QPen(hue, 1.5, Qt::DashLine));
-    painter.drawPolyline(middle);
-    const double y = scale.y(shown(parameter, limit), plot.top(), plot.bottom());
-    painter.setPen(QPen(m_theme[Token::Ink], 1, Qt::DashLine));
-    painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
+    const QRectF plot = chart.paint(
+        painter, QRectF(room.left(), room.top() + line, room.width(), room.height() - 2 * line - m_theme.px(6)));
+    const double y = chart.y(limit, plot);
+    painter.setFont(small);
     painter.setPen(m_theme[Token::Ink]);
-    const QString text = tr("limit %1").arg(wording::numberText(shown(parameter, limit), 2));
-    drawFigures(painter, QRectF(plot.left(), y - line - 1, plot.width(), line), Qt::AlignRight | Qt::AlignBottom, text);
+    drawFigures(painter, QRectF(plot.left(), y - line - 1, plot.width(), line), Qt::AlignRight | Qt::AlignBottom,
+                tr("limit %1").arg(wording::numberText(limit, 2)));
     painter.setPen(m_theme[Token::Ink3]);
     const QRectF axis(plot.left(), plot.bottom() + 2, plot.width(), line);
     painter.drawText(axis, Qt::AlignLeft, tr("today"));
-    drawFigures(painter, axis, Qt::AlignRight, tr("+%1 days").arg(qRound(days.back() - days.front())));
+    drawFigures(painter, axis, Qt::AlignRight,
+                tr("+%1 days").arg(qRound(m_trial->days.back() - m_trial->days.front())));
 }
 
 void LoadChart::keyPressEvent(QKeyEvent* event)

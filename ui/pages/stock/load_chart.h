@@ -3,6 +3,7 @@
 
 #include "core/facade/stock_desk.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/card_chart.h"
 #include "ui/widgets/chart_widget.h"
 
 namespace littoral::ui {
@@ -37,12 +38,13 @@ private:
     /// mg N an hour in the whole tank.
     [[nodiscard]] double perHour(double mgN_per_L_d) const;
     void paintBar(QPainter& painter, const QRectF& room) const;
-    void paintPlot(QPainter& painter, const QRectF& room, const QString& parameter,
-                   const std::vector<forecast::Band>& with, const std::vector<forecast::Band>& without,
-                   double limit) const;
+    void paintPlot(QPainter& painter, const QRectF& room, int part);
+    void setPlot(CardChart& chart, const QString& parameter, const std::vector<forecast::Band>& with,
+                 const std::vector<forecast::Band>& without, double limit) const;
 
     Theme& m_theme;
     std::shared_ptr<const facade::AdditionTrial> m_trial;
+    CardChart m_ammonia, m_nitrite;
     int m_part = 0;
 };
 

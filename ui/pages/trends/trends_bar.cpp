@@ -2,6 +2,7 @@
 #include "ui/pages/trends/trends_bar.h"
 
 #include "ui/style/segmented.h"
+#include "ui/widgets/call_field.h"
 #include "ui/widgets/flow_layout.h"
 
 #include <QAction>
@@ -11,6 +12,7 @@
 #include <QMenu>
 #include <QPainter>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <array>
 #include <cmath>
 
@@ -49,6 +51,9 @@ TrendsBar::TrendsBar(const Theme& theme, TimeAxis& axis, QWidget* parent)
     , m_log(check(tr("Log scale"), false))
     , m_side(new SegmentedControl(tr("Beside the charts"), {tr("Choose"), tr("Read")}))
     , m_table(new QPushButton(tr("Table")))
+    , m_views(new QPushButton(tr("Views")))
+    , m_viewsMenu(new QMenu(this))
+    , m_viewName(new CallField(tr("Name of this view"), tr("name of the view")))
     , m_export(new QPushButton(tr("Export")))
     , m_exportMenu(new QMenu(this))
 {
@@ -60,12 +65,15 @@ TrendsBar::TrendsBar(const Theme& theme, TimeAxis& axis, QWidget* parent)
     m_table->setCheckable(true);
     m_table->setProperty("keyHint", QStringLiteral("T"));
     m_table->setAccessibleDescription(tr("The same values as a table"));
+    m_views->setProperty("keyHint", QStringLiteral("V"));
+    m_views->setAccessibleDescription(tr("Views that were kept under a name"));
+    m_viewsMenu->setAccessibleName(tr("Views"));
     m_export->setProperty("keyHint", QStringLiteral("X"));
     makeExport();
     auto* line = new FlowLayout(this, 12);
     for (QWidget* widget :
          std::initializer_list<QWidget*>{m_arrangement, m_mode, m_spanLabel, m_span, m_targets, m_events, m_forecast,
-                                         m_expected, m_steps, m_log, m_side, m_table, m_export}) {
+                                         m_expected, m_steps, m_log, m_side, m_table, m_views, m_viewName, m_export}) {
         line->addWidget(widget);
     }
     connect(m_arrangement, &SegmentedControl::chosen, this, &TrendsBar::optionsChanged);
@@ -74,6 +82,11 @@ TrendsBar::TrendsBar(const Theme& theme, TimeAxis& axis, QWidget* parent)
     connect(m_span, &QComboBox::activated, this, &TrendsBar::applySpan);
     connect(m_side, &SegmentedControl::chosen, this, &TrendsBar::sideChosen);
     connect(m_table, &QPushButton::clicked, this, &TrendsBar::tableWanted);
+    connect(m_views, &QPushButton::clicked, this, &TrendsBar::openViews);
+    connect(m_viewName, &CallField::given, this, [this](const QString& name) {
+        m_viewName->leave();
+        emit viewSaveWanted(name);
+    });
     connect(m_export, &QPushButton::clicked, this, &TrendsBar::openExport);
     connect(&axis, &TimeAxis::modeChanged, this, [this] {
         m_mode->setCurrent(m_axis.mode() == AxisMode::Age ? 1 : 0);
@@ -124,6 +137,59 @@ TrendOptions TrendsBar::options() const
             m_log->isChecked()};
 }
 
+void TrendsBar::setOptions(const TrendOptions& options)
+{
+    if (options == this->options()) {
+        return;
+    }
+    {
+        const QSignalBlocker blocker(this); // said once, when all of it holds
+        m_arrangement->setCurrent(static_cast<int>(options.arrangement));
+        m_targets->setChecked(options.targets);
+        m_events->setChecked(options.events);
+        m_forecast->setChecked(options.forecast);
+        m_steps->setChecked(options.steps);
+        m_log->setChecked(options.logarithmic);
+    }
+    emit optionsChanged();
+}
+
+void TrendsBar::setViews(const QStringList& names, bool writable)
+{
+    m_viewsMenu->clear();
+    for (const QString& name : names) {
+        QString shown = name;
+        QAction* action = m_viewsMenu->addAction(shown.replace(QLatin1Char('&'), QStringLiteral("&&")));
+        connect(action, &QAction::triggered, this, [this, name] { emit viewWanted(name); });
+    }
+    if (names.isEmpty()) {
+        m_viewsMenu->addAction(tr("No view is kept yet"))->setEnabled(false);
+    }
+    m_viewsMenu->addSeparator();
+    QAction* save = m_viewsMenu->addAction(tr("&Keep this view..."));
+    connect(save, &QAction::triggered, this, &TrendsBar::askViewName);
+    save->setEnabled(writable);
+    QMenu* remove = m_viewsMenu->addMenu(tr("&Remove"));
+    remove->setAccessibleName(tr("Remove a view"));
+    remove->setEnabled(writable && !names.isEmpty());
+    for (const QString& name : names) {
+        QString shown = name;
+        QAction* action = remove->addAction(shown.replace(QLatin1Char('&'), QStringLiteral("&&")));
+        connect(action, &QAction::triggered, this, [this, name] { emit viewRemoveWanted(name); });
+    }
+}
+
+void TrendsBar::openViews()
+{
+    m_viewsMenu->setActiveAction(m_viewsMenu->actions().value(0));
+    m_viewsMenu->popup(m_views->mapToGlobal(QPoint(0, m_views->height() + 2)));
+}
+
+void TrendsBar::askViewName()
+{
+    m_viewName->call();
+}
+
 void TrendsBar::setArrangement(TrendArrangement arrangement)
 {
     m_arrangement->setCurrent(static_cast<int>(arrangement));
@@ -144,6 +210,12 @@ void TrendsBar::setTable(bool table)
 void TrendsBar::setOneSide(bool one)
 {
     m_side->setVisible(one);
+}
+
+void TrendsBar::setSide(int side)
+{
+    m_side->setCurrent(side);
+    emit sideChosen(side);
 }
 
 int TrendsBar::side() const

@@ -15,6 +15,7 @@ class QPushButton;
 
 namespace littoral::ui {
 
+class CallField;
 class SegmentedControl;
 
 /// What a picture of the charts is kept as.
@@ -30,13 +31,22 @@ public:
     TrendsBar(const Theme& theme, TimeAxis& axis, QWidget* parent = nullptr);
 
     [[nodiscard]] TrendOptions options() const;
+    void setOptions(const TrendOptions& options);
     void setArrangement(TrendArrangement arrangement);
+    /// Names of kept views; `writable`: whether one may be kept or removed.
+    void setViews(const QStringList& names, bool writable);
+    void openViews();
+    /// Asks for the name of what is on show now.
+    void askViewName();
+    [[nodiscard]] QMenu* viewsMenu() { return m_viewsMenu; }
+    [[nodiscard]] CallField* viewName() { return m_viewName; }
     /// Everything there is, own places of the axis, for "Everything".
     void setExtent(qint64 from, qint64 to);
     void setTable(bool table);
     /// Where there is room for one side only: which one is shown, Choose (0) or Read (1).
     void setOneSide(bool one);
     [[nodiscard]] int side() const;
+    void setSide(int side);
     void openExport();
     [[nodiscard]] QMenu* exportMenu() { return m_exportMenu; }
 
@@ -45,6 +55,9 @@ signals:
     void tableWanted(bool table);
     void sideChosen(int side);
     void exportWanted(littoral::ui::TrendFile kind);
+    void viewWanted(const QString& name);
+    void viewSaveWanted(const QString& name);
+    void viewRemoveWanted(const QString& name);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -66,6 +79,9 @@ private:
     QCheckBox *m_targets, *m_events, *m_forecast, *m_expected, *m_steps, *m_log;
     SegmentedControl* m_side;
     QPushButton* m_table;
+    QPushButton* m_views;
+    QMenu* m_viewsMenu;
+    CallField* m_viewName;
     QPushButton* m_export;
     QMenu* m_exportMenu;
     qint64 m_from = 0, m_to = 1;

@@ -162,6 +162,7 @@ void TrendsPage::takeChoice()
     for (const TickLine& line : m_parameters->lines()) {
         m_order << line.key;
     }
+    remember();
     refresh();
 }
 

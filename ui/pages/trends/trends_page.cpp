@@ -4,6 +4,7 @@
 #include "ui/models/trend_words.h"
 #include "ui/pages/trends/trend_export.h"
 #include "ui/pages/trends/trends_side.h"
+#include "ui/widgets/call_field.h"
 #include "ui/widgets/table_twin.h"
 #include "ui/widgets/trends/side_column.h"
 #include "ui/widgets/trends/tick_list.h"
@@ -54,7 +55,9 @@ TrendsPage::TrendsPage(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_theme(theme)
     , m_ask(ask)
     , m_axis(axis)
+    , m_glide(*this)
     , m_bar(new TrendsBar(theme, axis))
+    , m_filter(new CallField(tr("Narrow the lists of tanks and parameters"), tr("tank or parameter")))
     , m_tanks(new TickList(theme))
     , m_parameters(new TickList(theme))
     , m_legend(new Text(theme, TextStyle::Secondary,
@@ -71,6 +74,7 @@ TrendsPage::TrendsPage(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     setAccessibleName(tr("Trends"));
     assemble();
     connectAll();
+    recall();
     arrange();
 }
 
@@ -85,6 +89,7 @@ void TrendsPage::assemble()
     auto* keys = new Text(m_theme, TextStyle::Secondary, tr("Space ticks, Ctrl ↑ ↓ reorders"));
     keys->setContentsMargins(8, 0, 8, 4);
     m_legend->setContentsMargins(8, 8, 8, 0);
+    list->addWidget(m_filter);
     list->addWidget(m_tanks);
     list->addWidget(m_legend->wrapped());
     list->addSpacing(10);
@@ -136,9 +141,7 @@ void TrendsPage::connectAll()
     connect(&m_figuresSoon, &QTimer::timeout, this, &TrendsPage::updateFigures);
     const auto soon = [this] { m_soon.start(); };
     const auto afresh = [this] {
-        m_byHand = false;
-        m_parametersByHand = false;
-        m_layouts.clear();
+        recall();
         m_view->setCursor(std::nullopt);
         m_soon.start();
     };
@@ -157,7 +160,19 @@ void TrendsPage::connectAll()
     connect(m_bar, &TrendsBar::optionsChanged, this, [this] {
         m_view->setOptions(m_bar->options());
         say();
+        remember();
     });
+    connect(m_bar, &TrendsBar::viewWanted, this, &TrendsPage::useView);
+    connect(m_bar, &TrendsBar::viewSaveWanted, this, &TrendsPage::saveView);
+    connect(m_bar, &TrendsBar::viewRemoveWanted, this, &TrendsPage::removeView);
+    connect(m_bar->viewName(), &CallField::left, this, &TrendsPage::begin);
+    connect(m_filter, &QLineEdit::textChanged, this, [this](const QString& text) {
+        m_tanks->setFilter(text.trimmed());
+        m_parameters->setFilter(text.trimmed());
+    });
+    connect(m_filter, &CallField::left, this, &TrendsPage::begin);
+    connect(m_filter, &CallField::given, this,
+            [this] { (m_tanks->isEmpty() ? m_parameters : m_tanks)->setFocus(Qt::OtherFocusReason); });
     connect(m_bar, &TrendsBar::tableWanted, this, [this](bool table) {
         if (table != isTable()) {
             toggleTable();
@@ -297,6 +312,7 @@ void TrendsPage::refresh()
     }
     fillTanks();
     fillParameters();
+    fillViews();
     draw();
 }
 
@@ -392,7 +408,9 @@ void TrendsPage::toggleMode()
 void TrendsPage::showNow()
 {
     m_view->setCursor(std::nullopt);
-    m_axis.centre(m_view->cursor(), 0.6);
+    const auto& tanks = m_view->model().tanks;
+    const std::size_t place = m_view->selected();
+    m_glide.glideToNow(m_axis, place < tanks.size() ? tanks[place].flooded : m_axis.now());
 }
 
 void TrendsPage::openExport()

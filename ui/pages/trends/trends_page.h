@@ -3,9 +3,10 @@
 
 #include "core/facade/forecasts.h"
 #include "core/facade/keeper.h"
+#include "ui/models/kept_trends.h"
 #include "ui/pages/trends/trends_bar.h"
-#include "ui/paint/time_axis.h"
 #include "ui/widgets/ask.h"
+#include "ui/widgets/motion.h"
 #include "ui/widgets/text.h"
 
 #include <QTimer>
@@ -18,6 +19,7 @@ class QStackedWidget;
 
 namespace littoral::ui {
 
+class CallField;
 class TableTwin;
 class TickList;
 class TrendBrush;
@@ -41,6 +43,7 @@ public:
     [[nodiscard]] TrendBrush& brush() { return *m_brush; }
     [[nodiscard]] TrendsSide& side() { return *m_side; }
     [[nodiscard]] TrendsBar& bar() { return *m_bar; }
+    [[nodiscard]] CallField& filter() { return *m_filter; }
     [[nodiscard]] TickList& tanks() { return *m_tanks; }
     [[nodiscard]] TickList& parameters() { return *m_parameters; }
     [[nodiscard]] TableTwin& twin() { return *m_twin; }
@@ -63,6 +66,11 @@ public slots:
     void toggleMode();
     void showNow();
     void openExport();
+    /// Narrows the lists at the left to what has these letters.
+    void openFilter();
+    void useView(const QString& name);
+    void saveView(const QString& name);
+    void removeView(const QString& name);
     /// Asks where to and writes what is on show; a file, never the store.
     void exportTo(littoral::ui::TrendFile kind);
 
@@ -92,6 +100,11 @@ private:
     void say();
     void updateReadout();
     void updateFigures();
+    [[nodiscard]] KeptTrend onShow() const;
+    void remember();
+    void recall();
+    void fillViews();
+    void writeViews(const QString& label, const QString& text, const QString& sentence);
     [[nodiscard]] std::vector<record::LayoutId> runningLayouts() const;
 
     facade::Keeper& m_keeper;
@@ -99,6 +112,7 @@ private:
     Theme& m_theme;
     Ask& m_ask;
     TimeAxis& m_axis;
+    Motion m_glide;
     record::TankId m_tank;
     std::vector<record::LayoutId> m_layouts; ///< on show, in order
     QStringList m_shown;                     ///< keys of parameters on show, in order
@@ -109,6 +123,7 @@ private:
     QTimer m_soon, m_figuresSoon;
 
     TrendsBar* m_bar;
+    CallField* m_filter;
     TickList* m_tanks;
     TickList* m_parameters;
     Text* m_legend;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/lanes/lane_view.h"
 
+#include "ui/paint/axis_slide.h"
+
 #include "ui/theme/figures.h"
 #include "ui/widgets/lanes/lane_access.h"
 
@@ -10,20 +12,11 @@
 #include <QResizeEvent>
 #include <QScrollBar>
 #include <QToolTip>
-#include <QVariantAnimation>
 #include <algorithm>
 #include <cmath>
 #include <new>
 
 namespace littoral::ui {
-
-namespace {
-
-/// Part of the strip that lies before now by default.
-constexpr double kNowShare = 4.0 / 7.0;
-constexpr int kGlideMs = 140;
-
-} // namespace
 
 LaneView::LaneView(const Theme& theme, TimeAxis& axis, QWidget* parent)
     : QAbstractScrollArea(parent)
@@ -32,7 +25,8 @@ LaneView::LaneView(const Theme& theme, TimeAxis& axis, QWidget* parent)
     , m_metrics(theme)
     , m_painter(theme, m_metrics)
     , m_header(theme, m_metrics)
-    , m_glide(new QVariantAnimation(this))
+    , m_glide(*this)
+    , m_slide(*this)
 {
     installLaneAccess();
     setAccessibleName(tr("Lanes"));
@@ -41,13 +35,9 @@ LaneView::LaneView(const Theme& theme, TimeAxis& axis, QWidget* parent)
     setFocusPolicy(Qt::StrongFocus);
     viewport()->setMouseTracking(true);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
-    m_glide->setDuration(kGlideMs);
-    m_glide->setEasingCurve(QEasingCurve::OutCubic);
-    m_glide->setStartValue(0.0);
-    m_glide->setEndValue(1.0);
     connect(&m_axis, &TimeAxis::rangeChanged, this, &LaneView::invalidateBoxes);
     connect(&m_axis, &TimeAxis::nowChanged, this, &LaneView::invalidateBoxes);
-    connect(&m_axis, &TimeAxis::modeChanged, this, &LaneView::relayout);
+    connect(&m_axis, &TimeAxis::modeChanged, this, &LaneView::axisModeChanged);
     connect(&m_theme, &Theme::changed, this, &LaneView::themeChanged);
 }
 
@@ -151,23 +141,71 @@ LaneKind LaneView::kindOf(std::size_t lane) const
     return laneKind(*m_lanes[lane], overview);
 }
 
+LaneFrame LaneView::frameOf(std::size_t lane) const
+{
+    LaneFrame made = frame();
+    if (m_sliding && m_sliding->axis) {
+        made.axis = between(*m_sliding->axis, made.axis, m_lanes[lane]->flooded, m_sliding->done);
+    }
+    return made;
+}
+
+void LaneView::slide(bool axis, bool show)
+{
+    const Slide before{m_tops, axis ? std::optional(m_axisAtRest) : std::nullopt, 0.0};
+    relayout();
+    const std::vector<double> after = m_tops;
+    if (before.tops.size() != after.size()) {
+        return;
+    }
+    m_slide.start([this, before, after, show](double done) {
+        m_sliding = before;
+        m_sliding->done = done;
+        for (std::size_t i = 0; i < after.size(); ++i) {
+            m_tops[i] = before.tops[i] + (after[i] - before.tops[i]) * done;
+        }
+        if (done >= 1.0) {
+            m_sliding.reset();
+            m_tops = after;
+        }
+        updateScrollBar();
+        invalidateBoxes();
+        if (show && done >= 1.0) {
+            reveal();
+        }
+    });
+}
+
+void LaneView::axisModeChanged()
+{
+    slide(true, false);
+}
+
 void LaneView::relayout()
 {
+    m_slide.stop();
+    m_sliding.reset();
     const LaneFrame shared = frame();
     m_tops.assign(1, 0.0);
     for (std::size_t i = 0; i < m_lanes.size(); ++i) {
         m_tops.push_back(m_tops.back() + laneHeight(*m_lanes[i], kindOf(i), m_metrics, shared));
     }
     m_cache.assign(m_lanes.size(), Cached{});
+    m_grid.reset();
+    m_axisAtRest = shared.axis;
     updateScrollBar();
     viewport()->update();
 }
 
 void LaneView::invalidateBoxes()
 {
+    m_grid.reset();
     for (Cached& cached : m_cache) {
         cached.boxValid = false;
-        cached.pictureValid = false;
+        cached.picture.forget();
+    }
+    if (!m_sliding) {
+        m_axisAtRest = frame().axis;
     }
     viewport()->update();
 }
@@ -191,9 +229,9 @@ const LaneBox& LaneView::box(std::size_t lane) const
 {
     Cached& cached = m_cache[lane];
     if (!cached.boxValid) {
-        cached.box = layOutLane(*m_lanes[lane], kindOf(lane), m_metrics, frame());
+        cached.box = layOutLane(*m_lanes[lane], kindOf(lane), m_metrics, frameOf(lane));
         cached.boxValid = true;
-        cached.pictureValid = false;
+        cached.picture.forget();
     }
     return cached.box;
 }
@@ -234,21 +272,23 @@ void LaneView::paintLaneAt(QPainter& painter, std::size_t lane) const
 {
     const LaneBox& laid = box(lane);
     Cached& cached = m_cache[lane];
-    const double ratio = viewport()->devicePixelRatioF();
     const QSize size(viewport()->width(), static_cast<int>(std::ceil(laid.height)));
     const bool selected = lane == m_cursor.lane();
-    if (!cached.pictureValid || cached.drawnSelected != selected || cached.picture.size() != size * ratio) {
-        const LaneFrame shared = frame();
-        cached.picture = QPixmap(size * ratio);
-        cached.picture.setDevicePixelRatio(ratio);
-        QPainter inner(&cached.picture);
-        m_painter.paintLane(inner, *m_lanes[lane], laid, shared, m_header.gridLines(m_axis, shared.axis), selected);
-        cached.pictureValid = true;
+    if (cached.drawnSelected != selected) {
+        cached.picture.forget();
         cached.drawnSelected = selected;
     }
-    painter.drawPixmap(QPointF(0, laneTop(lane)), cached.picture);
     painter.save();
     painter.translate(0, laneTop(lane));
+    if (m_sliding) {
+        painter.setClipRect(QRectF(0, 0, size.width(), m_tops[lane + 1] - m_tops[lane]));
+    }
+    cached.picture.paint(painter, size, m_theme[Token::Window], [&](QPainter& inner) {
+        if (!m_grid) {
+            m_grid = m_header.gridLines(m_axis, frame().axis);
+        }
+        m_painter.paintLane(inner, *m_lanes[lane], laid, frameOf(lane), *m_grid, selected);
+    });
     m_painter.paintNow(painter, *m_lanes[lane], laid);
     painter.restore();
 }
@@ -324,9 +364,8 @@ void LaneView::paintMove(QPainter& painter) const
 void LaneView::afterCursor(bool show)
 {
     if (m_lanes.size() > m_overviewAbove) {
-        relayout(); // the selected lane opens, the one before it closes
-    }
-    if (show) {
+        slide(false, show); // the selected lane opens, the one before it closes
+    } else if (show) {
         reveal();
     }
     viewport()->update();
@@ -371,31 +410,7 @@ void LaneView::reveal()
 void LaneView::showNow()
 {
     const facade::LaneModel* lane = selectedLane();
-    const bool age = m_axis.mode() == AxisMode::Age;
-    const qint64 now = age ? (lane == nullptr ? 0 : m_axis.now() - lane->flooded) : m_axis.now();
-    const qint64 span = m_axis.to() - m_axis.from();
-    const auto from = now - static_cast<qint64>(kNowShare * static_cast<double>(span));
-    glideTo(from, from + span);
-}
-
-void LaneView::glideTo(qint64 from, qint64 to)
-{
-    m_glide->stop();
-    m_glide->disconnect(this);
-    if (m_reducedMotion || !isVisible()) {
-        m_axis.setRange(from, to);
-        return;
-    }
-    const qint64 startFrom = m_axis.from();
-    const qint64 startTo = m_axis.to();
-    connect(m_glide, &QVariantAnimation::valueChanged, this, [=, this](const QVariant& value) {
-        const double done = value.toDouble();
-        const auto between = [done](qint64 a, qint64 b) {
-            return a + static_cast<qint64>(static_cast<double>(b - a) * done);
-        };
-        m_axis.setRange(between(startFrom, from), done >= 1.0 ? to : between(startTo, to));
-    });
-    m_glide->start();
+    m_glide.glideToNow(m_axis, lane == nullptr ? m_axis.now() : lane->flooded);
 }
 
 void LaneView::resizeEvent(QResizeEvent* event)

@@ -2,14 +2,13 @@
 #pragma once
 
 #include "ui/paint/lane_painter.h"
+#include "ui/paint/still_picture.h"
 #include "ui/paint/time_header.h"
 #include "ui/widgets/lanes/lane_cursor.h"
+#include "ui/widgets/motion.h"
 
 #include <QAbstractScrollArea>
 #include <QDate>
-#include <QPixmap>
-
-class QVariantAnimation;
 
 namespace littoral::ui {
 
@@ -26,7 +25,6 @@ public:
 
     void setLanes(std::vector<LanePtr> lanes);
     void setOptions(const LaneOptions& options);
-    void setReducedMotion(bool reduced) { m_reducedMotion = reduced; }
     /// More lanes than this are shown as overview lanes, the selected one in full. Default 10.
     void setOverviewAbove(std::size_t lanes);
     /// Largest tank of the whole row, so that outlines keep one scale whatever is shown; by default the lanes' own.
@@ -90,9 +88,8 @@ private:
     struct Cached
     {
         LaneBox box;
-        QPixmap picture;
+        StillPicture picture;
         bool boxValid = false;
-        bool pictureValid = false;
         bool drawnSelected = false;
     };
     /// A chip on its way to another day, by pointer or by keys.
@@ -113,11 +110,22 @@ private:
         bool inHeader = false;
     };
 
-    void relayout();        ///< heights and tops, after a change of models, size, look or mode
+    /// Lanes on their way to other heights, and on a switch of the axis marks from dates to ages or back.
+    struct Slide
+    {
+        std::vector<double> tops; ///< before
+        std::optional<AxisView> axis;
+        double done = 0.0;
+    };
+
+    void relayout();                  ///< heights and tops, after a change of models, size, look or mode
+    void slide(bool axis, bool show); ///< the same, but eased; then shows the lane that has the keyboard
+    void axisModeChanged();
     void invalidateBoxes(); ///< after a change of the range
     void updateScrollBar();
     void themeChanged();
     [[nodiscard]] LaneFrame frame() const;
+    [[nodiscard]] LaneFrame frameOf(std::size_t lane) const; ///< while it slides, each lane has its own axis
     [[nodiscard]] LaneKind kindOf(std::size_t lane) const;
     [[nodiscard]] double laneTop(std::size_t lane) const; ///< viewport y
     [[nodiscard]] double headerHeight() const { return m_header.height(); }
@@ -126,7 +134,6 @@ private:
     void paintMove(QPainter& painter) const;
     void afterCursor(bool reveal);
     void reveal();
-    void glideTo(qint64 from, qint64 to);
     [[nodiscard]] std::optional<std::pair<std::size_t, LaneItem>> hit(QPointF at) const;
     [[nodiscard]] QString tipAt(QPointF at) const;
     bool handleMoveKey(QKeyEvent* event);
@@ -148,13 +155,16 @@ private:
     LaneCursor m_cursor;
     std::vector<double> m_tops; ///< of each lane from the first one's top, and the foot of the last
     mutable std::vector<Cached> m_cache;
+    mutable std::optional<std::vector<double>> m_grid; ///< px of the time header's ticks
     std::optional<std::pair<std::size_t, LaneItem>> m_hover;
     std::optional<Press> m_press;
     std::optional<Move> m_move;
-    QVariantAnimation* m_glide;
+    Motion m_glide; ///< of the axis
+    Motion m_slide; ///< of lanes and what is on them
+    std::optional<Slide> m_sliding;
+    AxisView m_axisAtRest;
     std::size_t m_overviewAbove = 10;
     quint64 m_generation = 0;
-    bool m_reducedMotion = false;
 };
 
 } // namespace littoral::ui

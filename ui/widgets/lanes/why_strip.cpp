@@ -2,6 +2,7 @@
 #include "ui/widgets/lanes/why_strip.h"
 
 #include "ui/paint/glyphs.h"
+#include "ui/widgets/flow_layout.h"
 
 #include <QBoxLayout>
 #include <QKeyEvent>
@@ -57,7 +58,7 @@ QWidget* WhyStrip::makeShown()
     m_label->setWordWrap(true);
     m_line->addWidget(m_label, 1);
     m_buttons = new QWidget;
-    auto* row = new QHBoxLayout(m_buttons);
+    auto* row = new FlowLayout(m_buttons, 8); // at 200 % in a small window they take two lines
     row->setContentsMargins(0, 0, 0, 0);
     m_done = keyed(tr("Done today"), tr("Space"));
     m_snooze = keyed(tr("Snooze"), QStringLiteral("S"));

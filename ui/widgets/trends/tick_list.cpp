@@ -15,6 +15,7 @@
 #include <QWheelEvent>
 #include <algorithm>
 #include <functional>
+#include <utility>
 
 namespace littoral::ui {
 
@@ -209,6 +210,41 @@ void TickList::setLines(std::vector<TickLine> lines)
             setCurrentIndex(m_model->index(row));
         }
     }
+    applyFilter();
+}
+
+void TickList::setFilter(const QString& text)
+{
+    if (text != m_filter) {
+        m_filter = text;
+        applyFilter();
+    }
+}
+
+bool TickList::isEmpty() const
+{
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        if (!isRowHidden(row)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+void TickList::applyFilter()
+{
+    bool below = false; // a line of the heading's group is on show
+    for (int row = m_model->rowCount() - 1; row >= 0; --row) {
+        const TickLine& line = m_model->lines[static_cast<std::size_t>(row)];
+        const bool shown = line.heading() ? std::exchange(below, false)
+                                          : line.text.contains(m_filter, Qt::CaseInsensitive) ||
+                                                line.key.compare(m_filter, Qt::CaseInsensitive) == 0;
+        setRowHidden(row, !shown);
+        below = below || (shown && !line.heading());
+    }
+    if (!currentIndex().isValid() || isRowHidden(currentIndex().row())) {
+        setCurrentIndex({});
+    }
     setFixedHeight(sizeHint().height());
     updateGeometry();
 }
@@ -238,7 +274,7 @@ QSize TickList::sizeHint() const
 {
     int height = 2;
     for (int row = 0; row < m_model->rowCount(); ++row) {
-        height += sizeHintForIndex(m_model->index(row)).height();
+        height += isRowHidden(row) ? 0 : sizeHintForIndex(m_model->index(row)).height();
     }
     return {m_theme.px(190), height};
 }
@@ -291,7 +327,7 @@ void TickList::focusInEvent(QFocusEvent* event)
 {
     QListView::focusInEvent(event);
     for (int row = 0; !currentIndex().isValid() && row < m_model->rowCount(); ++row) {
-        if (!m_model->lines[static_cast<std::size_t>(row)].heading()) {
+        if (!m_model->lines[static_cast<std::size_t>(row)].heading() && !isRowHidden(row)) {
             setCurrentIndex(m_model->index(row));
         }
     }

@@ -38,6 +38,10 @@ public:
     [[nodiscard]] const std::vector<TickLine>& lines() const;
     [[nodiscard]] QStringList ticked() const; ///< keys, in order
     [[nodiscard]] QString currentKey() const;
+    /// Hides lines without these letters; what is ticked stays ticked, seen or not. Empty shows all.
+    void setFilter(const QString& text);
+    /// Whether the filter leaves no line.
+    [[nodiscard]] bool isEmpty() const;
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -52,9 +56,11 @@ protected:
 
 private:
     void moveCurrent(int by);
+    void applyFilter();
 
     Theme& m_theme;
     TickModel* m_model;
+    QString m_filter;
 };
 
 } // namespace littoral::ui

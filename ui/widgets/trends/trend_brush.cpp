@@ -49,7 +49,7 @@ void TrendBrush::setDrawing(std::shared_ptr<const TrendDrawing> drawing, std::si
 
 void TrendBrush::forget()
 {
-    m_still = {};
+    m_still.forget();
     describe();
     update();
 }
@@ -149,18 +149,12 @@ void TrendBrush::paintLines(QPainter& painter) const
 
 void TrendBrush::paintEvent(QPaintEvent*)
 {
-    const qreal ratio = devicePixelRatioF();
-    if (m_still.isNull() || m_still.size() != size() * ratio) {
-        m_still = QPixmap(size() * ratio);
-        m_still.setDevicePixelRatio(ratio);
-        m_still.fill(m_theme[Token::Panel]);
-        QPainter painter(&m_still);
-        painter.fillRect(track(), m_theme[Token::Sunk]);
-        painter.fillRect(window(), m_theme[Token::Panel]);
-        paintLines(painter);
-    }
     QPainter painter(this);
-    painter.drawPixmap(0, 0, m_still);
+    m_still.paint(painter, size(), m_theme[Token::Panel], [&](QPainter& still) {
+        still.fillRect(track(), m_theme[Token::Sunk]);
+        still.fillRect(window(), m_theme[Token::Panel]);
+        paintLines(still);
+    });
     const QRectF box = window();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(m_theme[Token::Accent], 1.5));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/paint/still_picture.h"
 #include "ui/paint/trend_layout.h"
 
 #include <QWidget>
@@ -54,7 +55,7 @@ private:
     TimeAxis& m_axis;
     std::shared_ptr<const TrendDrawing> m_drawing;
     std::size_t m_parameter = 0;
-    QPixmap m_still;
+    StillPicture m_still;
     std::optional<Drag> m_drag;
 };
 

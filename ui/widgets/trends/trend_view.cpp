@@ -83,7 +83,7 @@ void TrendView::setSelected(record::TankId tank)
 void TrendView::forget()
 {
     m_layout.reset();
-    m_still = {};
+    m_still.forget();
     update();
 }
 
@@ -230,16 +230,8 @@ void TrendView::paintEvent(QPaintEvent*)
 {
     const TrendLayout& layout = layoutNow();
     const TrendPainter trends(m_theme, *m_metrics, *m_drawing, m_options, layout, m_selected);
-    const qreal ratio = devicePixelRatioF();
-    if (m_still.isNull() || m_still.size() != size() * ratio) {
-        m_still = QPixmap(size() * ratio);
-        m_still.setDevicePixelRatio(ratio);
-        m_still.fill(m_theme[Token::Panel]);
-        QPainter painter(&m_still);
-        trends.paint(painter, m_axis);
-    }
     QPainter painter(this);
-    painter.drawPixmap(0, 0, m_still);
+    m_still.paint(painter, size(), m_theme[Token::Panel], [&](QPainter& still) { trends.paint(still, m_axis); });
     if (m_stretch) {
         trends.paintSpan(painter, m_stretch->from, m_stretch->to);
     }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/paint/still_picture.h"
 #include "ui/paint/trend_painter.h"
 #include "ui/widgets/chart_widget.h"
 
-#include <QPixmap>
 #include <memory>
 #include <optional>
 
@@ -112,7 +112,7 @@ private:
     std::size_t m_selected = 0;
     mutable std::optional<LaneMetrics> m_metrics;
     mutable std::optional<TrendLayout> m_layout;
-    QPixmap m_still; ///< everything but crosshair, stretch and ring
+    StillPicture m_still; ///< everything but crosshair, stretch and ring
     AxisMode m_mode;
     std::optional<qint64> m_cursor;
     std::optional<Stretch> m_stretch;
