@@ -82,6 +82,7 @@ struct Putter
     bool operator()(const record::TaskTemplate& made) const { return putById(row.templates, made), true; }
     bool operator()(const record::Target& target) const { return putById(row.targets, target), true; }
     bool operator()(const record::Plan& plan) const { return putById(row.plans, plan), true; }
+    bool operator()(const record::Journey& journey) const { return putById(row.journeys, journey), true; }
     bool operator()(const record::Photo&) const { return true; }
     bool operator()(const record::IssuedForecast&) const { return true; }
 
@@ -105,6 +106,11 @@ struct Remover
         for (auto& [layoutId, record] : row.layouts) {
             std::erase_if(record.readings, [&](const record::Reading& r) { return r.id == id; });
         }
+        return true;
+    }
+    bool operator()(record::JourneyId id) const
+    {
+        std::erase_if(row.journeys, [&](const record::Journey& j) { return j.id == id; });
         return true;
     }
     template <typename Other> bool operator()(Other) const { return false; }

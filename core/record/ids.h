@@ -29,6 +29,7 @@ using TaskId = Id<struct TaskTag>;
 using TargetId = Id<struct TargetTag>;
 using PlanId = Id<struct PlanTag>;
 using ForecastId = Id<struct ForecastTag>;
+using JourneyId = Id<struct JourneyTag>;
 
 } // namespace littoral::record
 

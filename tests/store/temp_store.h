@@ -49,6 +49,7 @@ struct Everything
     record::TargetId target;
     record::PlanId plan;
     record::ForecastId forecast;
+    record::JourneyId journey;
 };
 
 /// Puts one of everything, with every field filled in, in one edit.
