@@ -96,8 +96,7 @@ TEST(Migrations, FailingRungIsRolledBackAndNamesTheCopy)
     const auto opened = store::openFile(temp.path(), Access::ReadWrite, ladder);
     ASSERT_FALSE(opened);
     EXPECT_TRUE(complete(opened.error(), Fault::Storage));
-    EXPECT_NE(opened.error().mend.find(copyName().toStdString()), std::string::npos)
-        << opened.error().sentence();
+    EXPECT_NE(opened.error().mend.find(copyName().toStdString()), std::string::npos) << opened.error().sentence();
     EXPECT_EQ(copies(temp).size(), 1);
     EXPECT_EQ(ask(temp.path(), u"PRAGMA user_version"_s).toInt(), store::kSchemaVersion);
     EXPECT_EQ(ask(temp.path(), u"SELECT count(*) FROM sqlite_schema WHERE name = 'extra'"_s).toInt(), 0);
