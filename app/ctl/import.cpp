@@ -27,6 +27,7 @@ QByteArray summaryJson(const facade::ImportSummary& summary, bool dryRun, bool w
                              {u"tanks"_s, summary.tanks},
                              {u"readings"_s, summary.readings},
                              {u"entries"_s, summary.entries},
+                             {u"journeys"_s, summary.journeys},
                              {u"skipped"_s, summary.skipped},
                              {u"remarks"_s, QJsonArray::fromStringList(summary.remarks)},
                              {u"problems"_s, QJsonArray::fromStringList(summary.problems)}};
@@ -37,8 +38,9 @@ QString summaryText(const facade::ImportSummary& summary, bool dryRun)
 {
     const QString sentence = dryRun ? words("Would write: tanks %1, readings %2, entries %3. There already: %4.")
                                     : words("Written: tanks %1, readings %2, entries %3. There already: %4.");
-    return sentence.arg(QString::number(summary.tanks), QString::number(summary.readings),
-                        QString::number(summary.entries), QString::number(summary.skipped));
+    const QString text = sentence.arg(QString::number(summary.tanks), QString::number(summary.readings),
+                                      QString::number(summary.entries), QString::number(summary.skipped));
+    return summary.journeys == 0 ? text : text + u' ' + words("Journeys: %1.").arg(summary.journeys);
 }
 
 } // namespace

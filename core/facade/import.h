@@ -17,6 +17,7 @@ struct ImportSummary
     record::TankId lastTank; ///< the last one added; zero on a dry run
     int readings = 0;
     int entries = 0;
+    int journeys = 0;
     int skipped = 0;      ///< already there, or twice in the files
     QStringList problems; ///< file, row or key, and what is wrong with it
     QStringList remarks;  ///< what was taken for granted or left out
