@@ -13,10 +13,11 @@ Panels::Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& regis
     , m_entries(new EntriesPanel(keeper, theme))
     , m_targets(new TargetsEditor(keeper, theme))
     , m_kits(new KitsEditor(keeper, theme))
+    , m_journey(new JourneyPanel(keeper, theme))
     , m_keys(new KeyPanel(registry, theme))
 {
     for (SidePanel* panel : std::initializer_list<SidePanel*>{m_entry, m_reading, m_tank, m_source, m_entries,
-                                                              m_targets, m_kits, m_keys}) {
+                                                              m_targets, m_kits, m_journey, m_keys}) {
         m_host->add(panel);
     }
     connect(m_tank, &TankEditor::kitsWanted, this, &Panels::showKits);
@@ -86,6 +87,12 @@ void Panels::showKits()
 {
     m_kits->open();
     m_host->open(m_kits);
+}
+
+void Panels::showJourney()
+{
+    m_journey->open();
+    m_host->open(m_journey);
 }
 
 void Panels::showSource(record::SourceWaterId source)

@@ -11,6 +11,7 @@
 #include "ui/pages/editors/source_editor.h"
 #include "ui/pages/editors/tank_editor.h"
 #include "ui/pages/editors/targets_editor.h"
+#include "ui/pages/journey/journey_panel.h"
 
 namespace littoral::ui {
 
@@ -34,6 +35,7 @@ public:
     void showEntries(record::TankId tank);
     void showTargets(record::TankId tank);
     void showKits();
+    void showJourney();
     void showSource(record::SourceWaterId source);
     void showKeys(const QString& page, const std::vector<KeyPanel::PageKey>& keys);
 
@@ -49,6 +51,7 @@ private:
     EntriesPanel* m_entries;
     TargetsEditor* m_targets;
     KitsEditor* m_kits;
+    JourneyPanel* m_journey;
     KeyPanel* m_keys;
 };
 
