@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/findings/findings.h"
 
-#include "app/ctl/arguments.h"
+#include "app/ctl/one_tank.h"
 #include "app/ctl/verbs.h"
 #include "core/care/age.h"
 #include "core/wording/finding_sentences.h"
@@ -210,8 +210,7 @@ Arguments findingArguments()
 
 void declareOptions(Arguments& arguments)
 {
-    arguments.operand(u"FILE"_s, words("The store, a file ending in .littoral."));
-    arguments.option(u"tank"_s, u"NAME"_s, words("The tank."));
+    declareTank(arguments);
     arguments.option(u"on"_s, u"DATE"_s, words("As it stood on that day; now if not given."));
     arguments.flag(u"all"_s, words("Also what nothing seen points to, and what is refuted."));
     arguments.flag(u"json"_s, words("Print JSON instead of text."));
@@ -226,9 +225,6 @@ int runFindings(Context& context, const QStringList& line)
     if (const auto code = arguments.parse(context, line, 1, 1)) {
         return *code;
     }
-    if (!arguments.isSet(u"tank"_s)) {
-        return arguments.misused(context, words("--tank is needed."));
-    }
     bool bad = false;
     const record::Moment now = arguments.isSet(u"on"_s)
                                    ? arguments.instant(context, u"on"_s, bad).value_or(context.clock.now())
@@ -236,24 +232,17 @@ int runFindings(Context& context, const QStringList& line)
     if (bad) {
         return kUsage;
     }
-    const OpenStore keeper = openStore(context, arguments.operands()[0], store::Access::ReadOnly);
-    if (!keeper) {
-        return keeper.code;
-    }
-    const record::Tank* tank = findTank(context, keeper->row(), arguments.value(u"tank"_s));
-    const record::LayoutRecord* layout = tank == nullptr ? nullptr : keeper->row().layoutAt(tank->id, now);
-    if (tank == nullptr) {
-        return kRefused;
-    }
+    NamedTank named = openNamedTank(context, arguments, store::Access::ReadOnly);
+    const record::LayoutRecord* layout = named ? layoutOf(context, named, now) : nullptr;
     if (layout == nullptr) {
-        return context.fail(words("There is no layout in \"%1\" yet.").arg(tank->name), kRefused);
+        return named.code;
     }
-    const facts::FactSet set = facts::factsFor(keeper->row());
+    const facts::FactSet set = facts::factsFor(named.row());
     for (const Error& problem : set.problems) {
         context.err << QString::fromStdString(problem.sentence()) << '\n';
     }
-    findings::Report report = findings::findings(set.book, keeper->row(), *layout, now);
-    const Asked asked{tank->name,
+    findings::Report report = findings::findings(set.book, named.row(), *layout, now);
+    const Asked asked{named.tank->name,
                       care::ageDays(layout->layout, now.localDate()),
                       now.localDate(),
                       &set.book,

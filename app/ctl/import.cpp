@@ -28,6 +28,7 @@ QByteArray summaryJson(const facade::ImportSummary& summary, bool dryRun, bool w
                              {u"readings"_s, summary.readings},
                              {u"entries"_s, summary.entries},
                              {u"facts"_s, summary.facts},
+                             {u"journeys"_s, summary.journeys},
                              {u"skipped"_s, summary.skipped},
                              {u"remarks"_s, QJsonArray::fromStringList(summary.remarks)},
                              {u"problems"_s, QJsonArray::fromStringList(summary.problems)}};
@@ -38,9 +39,12 @@ QString summaryText(const facade::ImportSummary& summary, bool dryRun)
 {
     const QString sentence = dryRun ? words("Would write: tanks %1, readings %2, entries %3. There already: %4.")
                                     : words("Written: tanks %1, readings %2, entries %3. There already: %4.");
-    const QString text = sentence.arg(QString::number(summary.tanks), QString::number(summary.readings),
-                                      QString::number(summary.entries), QString::number(summary.skipped));
-    return summary.facts == 0 ? text : words("%1 Records of knowledge: %2.").arg(text, QString::number(summary.facts));
+    QString text = sentence.arg(QString::number(summary.tanks), QString::number(summary.readings),
+                                QString::number(summary.entries), QString::number(summary.skipped));
+    if (summary.facts != 0) {
+        text = words("%1 Records of knowledge: %2.").arg(text, QString::number(summary.facts));
+    }
+    return summary.journeys == 0 ? text : words("%1 Journeys: %2.").arg(text, QString::number(summary.journeys));
 }
 
 } // namespace

@@ -88,11 +88,11 @@ int runNextTest(Context& context, const QStringList& line)
     if (const auto code = arguments.parse(context, line, 1, 1)) {
         return *code;
     }
-    const OpenStore keeper = openStore(context, arguments.operands()[0], store::Access::ReadOnly);
-    if (!keeper) {
-        return keeper.code;
+    const NamedTank named = openNamedTank(context, arguments, store::Access::ReadOnly);
+    if (!named) {
+        return named.code;
     }
-    const OneTank one = forecastOneTank(context, arguments, *keeper.keeper);
+    const OneTank one = forecastOneTank(context, arguments, named);
     if (!one) {
         return one.code;
     }

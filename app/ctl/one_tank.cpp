@@ -30,10 +30,44 @@ bool isGate(const QString& key)
 
 } // namespace
 
-void declareOneTank(Arguments& arguments)
+NamedTank openNamedTank(Context& context, const Arguments& arguments, store::Access access, Naming naming)
+{
+    NamedTank named;
+    const bool given = arguments.isSet(u"tank"_s);
+    if (!given && naming == Naming::Needed) {
+        named.code = arguments.misused(context, words("Name a tank with --tank."));
+        return named;
+    }
+    named.store = openStore(context, arguments.operands()[0], access);
+    if (!named.store) {
+        named.code = named.store.code;
+        return named;
+    }
+    if (given) {
+        named.tank = findTank(context, named.row(), arguments.value(u"tank"_s));
+        named.code = named.tank == nullptr ? kRefused : kDone;
+    }
+    return named;
+}
+
+const record::LayoutRecord* layoutOf(Context& context, NamedTank& named, const record::Moment& at)
+{
+    const record::LayoutRecord* layout = named.row().layoutAt(named.tank->id, at);
+    if (layout == nullptr) {
+        named.code = context.fail(words("There is no layout in \"%1\" yet.").arg(named.tank->name), kRefused);
+    }
+    return layout;
+}
+
+void declareTank(Arguments& arguments, Naming naming)
 {
     arguments.operand(u"FILE"_s, words("The store, a file ending in .littoral."));
-    arguments.option(u"tank"_s, u"NAME"_s, words("The tank."));
+    arguments.option(u"tank"_s, u"NAME"_s, naming == Naming::Needed ? words("The tank.") : words("Only this tank."));
+}
+
+void declareOneTank(Arguments& arguments)
+{
+    declareTank(arguments);
     arguments.option(u"gate"_s, u"KEY"_s,
                      words("G1 to G4, or \"complete\" for the end of the cycle; the next gate that is not open yet if "
                            "not given."));
@@ -43,13 +77,9 @@ void declareOneTank(Arguments& arguments)
     arguments.flag(u"no-learning"_s, words("Learn nothing from finished layouts of the row."));
 }
 
-OneTank forecastOneTank(Context& context, const Arguments& arguments, const facade::Keeper& keeper)
+OneTank forecastOneTank(Context& context, const Arguments& arguments, const NamedTank& named)
 {
     OneTank one;
-    if (!arguments.isSet(u"tank"_s)) {
-        one.code = arguments.misused(context, words("Name a tank with --tank."));
-        return one;
-    }
     const QString gate = arguments.value(u"gate"_s);
     if (!gate.isEmpty() && !isGate(gate)) {
         one.code = arguments.misused(context, words("There is no gate \"%1\"; they are G1 to G4.").arg(gate));
@@ -67,12 +97,7 @@ OneTank forecastOneTank(Context& context, const Arguments& arguments, const faca
         one.code = kUsage;
         return one;
     }
-    one.tank = findTank(context, keeper.row(), arguments.value(u"tank"_s));
-    if (one.tank == nullptr) {
-        one.code = kRefused;
-        return one;
-    }
-    std::vector<TankForecast> all = runForecasts(keeper.row(), {one.tank->id}, question);
+    std::vector<TankForecast> all = runForecasts(named.row(), {named.tank->id}, question);
     if (all.front().error) {
         one.code = context.fail(*all.front().error);
         return one;

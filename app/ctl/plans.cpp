@@ -246,21 +246,22 @@ int runPlans(Context& context, const QStringList& line)
     if (question.nitrite_mg_per_L.has_value() != question.underPercent.has_value()) {
         return arguments.misused(context, words("--max-nitrite and --under go together."));
     }
-    const OpenStore keeper = openStore(context, arguments.operands()[0],
-                                       question.adopt ? store::Access::ReadWrite : store::Access::ReadOnly);
-    if (!keeper) {
-        return keeper.code;
+    const NamedTank named =
+        openNamedTank(context, arguments, question.adopt ? store::Access::ReadWrite : store::Access::ReadOnly);
+    if (!named) {
+        return named.code;
     }
-    const OneTank one = forecastOneTank(context, arguments, *keeper.keeper);
+    facade::Keeper& keeper = *named.store.keeper;
+    const OneTank one = forecastOneTank(context, arguments, named);
     if (!one) {
         return one.code;
     }
-    const auto compared = compare(*keeper.keeper, *one.answer);
+    const auto compared = compare(keeper, *one.answer);
     if (!compared) {
         return context.fail(compared.error());
     }
     if (question.adopt) {
-        return adoptPlan(context, *keeper.keeper, *compared, static_cast<std::size_t>(*question.adopt));
+        return adoptPlan(context, keeper, *compared, static_cast<std::size_t>(*question.adopt));
     }
     std::optional<std::optional<std::size_t>> cheapest;
     std::optional<QString> sentence;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/track_record.h"
 
-#include "app/ctl/arguments.h"
+#include "app/ctl/one_tank.h"
 #include "app/ctl/text_table.h"
 #include "app/ctl/verbs.h"
 #include "core/facade/next_tests.h"
@@ -131,30 +131,22 @@ int runRecord(Context& context, const QStringList& line)
               "held, how far off their middles were, and how their dates held. The workbench keeps "
               "forecasts by itself, \"forecast\" with --keep."),
         {u"littoralctl record row.littoral"_s, u"littoralctl record row.littoral --tank \"Fen Corner\" --json"_s});
-    arguments.operand(u"FILE"_s, words("The store, a file ending in .littoral."));
-    arguments.option(u"tank"_s, u"NAME"_s, words("Only this tank."));
+    declareTank(arguments, Naming::Optional);
     arguments.flag(u"json"_s, words("Write JSON."));
     if (const auto code = arguments.parse(context, line, 1, 1)) {
         return *code;
     }
-    const OpenStore keeper = openStore(context, arguments.operands()[0], store::Access::ReadOnly);
-    if (!keeper) {
-        return keeper.code;
+    const NamedTank named = openNamedTank(context, arguments, store::Access::ReadOnly, Naming::Optional);
+    if (!named) {
+        return named.code;
     }
-    const record::Tank* only = nullptr;
-    if (arguments.isSet(u"tank"_s)) {
-        only = findTank(context, keeper->row(), arguments.value(u"tank"_s));
-        if (only == nullptr) {
-            return kRefused;
-        }
-    }
-    const auto issued = issuedOf(*keeper.keeper, *keeper->store(), only);
+    const auto issued = issuedOf(*named.store.keeper, *named->store(), named.tank);
     if (!issued) {
         return context.fail(issued.error());
     }
-    const facade::TrackRecord record = facade::trackRecord(keeper->row(), *issued);
-    context.out << (arguments.json() ? QString::fromUtf8(recordJson(keeper->row(), record))
-                                     : recordText(keeper->row(), record));
+    const facade::TrackRecord record = facade::trackRecord(named.row(), *issued);
+    context.out << (arguments.json() ? QString::fromUtf8(recordJson(named.row(), record))
+                                     : recordText(named.row(), record));
     return kDone;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/ctl/arguments.h"
+#include "app/ctl/one_tank.h"
 #include "app/ctl/verbs.h"
 #include "core/care/age.h"
 #include "core/facade/reset_forecast.h"
@@ -242,8 +242,7 @@ Arguments reviewArguments()
 
 void declareOptions(Arguments& arguments)
 {
-    arguments.operand(u"FILE"_s, words("The store, a file ending in .littoral."));
-    arguments.option(u"tank"_s, u"NAME"_s, words("The tank."));
+    declareTank(arguments);
     arguments.option(u"onset"_s, u"DATE"_s, words("When trouble began; found in the record if not given."));
     arguments.option(u"start"_s, u"METHOD"_s,
                      words("How a fresh start would begin: new-media (if not given), mature-media or starter."));
@@ -260,9 +259,6 @@ int runReview(Context& context, const QStringList& line)
     if (const auto code = arguments.parse(context, line, 1, 1)) {
         return *code;
     }
-    if (!arguments.isSet(u"tank"_s)) {
-        return arguments.misused(context, words("--tank is needed."));
-    }
     bool bad = false;
     std::optional<record::Moment> onset;
     if (arguments.isSet(u"onset"_s)) {
@@ -271,18 +267,11 @@ int runReview(Context& context, const QStringList& line)
     if (bad) {
         return kUsage;
     }
-    const OpenStore keeper = openStore(context, arguments.operands()[0], store::Access::ReadOnly);
-    if (!keeper) {
-        return keeper.code;
-    }
-    const record::Tank* tank = findTank(context, keeper->row(), arguments.value(u"tank"_s));
-    if (tank == nullptr) {
-        return kRefused;
-    }
+    NamedTank named = openNamedTank(context, arguments, store::Access::ReadOnly);
     const record::Moment now = context.clock.now();
-    const record::LayoutRecord* layout = keeper->row().layoutAt(tank->id, onset.value_or(now));
+    const record::LayoutRecord* layout = named ? layoutOf(context, named, onset.value_or(now)) : nullptr;
     if (layout == nullptr) {
-        return context.fail(words("There is no layout in \"%1\" yet.").arg(tank->name), kRefused);
+        return named.code;
     }
     const record::Moment until = layout->layout.ended ? std::min(*layout->layout.ended, now) : now;
     if (!onset) {
@@ -290,15 +279,15 @@ int runReview(Context& context, const QStringList& line)
     } else if (*onset < layout->layout.flooded) {
         return context.fail(words("That is before the layout was flooded."), kRefused);
     }
-    Review review = reviewOf(keeper->row(), *layout, until, onset);
-    review.tank = tank->name;
+    Review review = reviewOf(named.row(), *layout, until, onset);
+    review.tank = named.tank->name;
     const auto start = startOf(arguments.value(u"start"_s));
     if (!start) {
         return arguments.misused(context, words("--start takes new-media, mature-media or starter."));
     }
     if (!arguments.isSet(u"no-reset"_s) && !layout->layout.ended) {
         facade::Learning learning;
-        auto reset = facade::resetForecast(keeper->row(), layout->layout.id, *start, now, learning);
+        auto reset = facade::resetForecast(named.row(), layout->layout.id, *start, now, learning);
         if (reset) {
             review.reset = std::move(*reset);
         } else {

@@ -16,6 +16,8 @@ int runTank(Context& context, const QStringList& words);
 int runImport(Context& context, const QStringList& words);
 int runDue(Context& context, const QStringList& words);
 int runWaterPlan(Context& context, const QStringList& words);
+int runGates(Context& context, const QStringList& words);
+int runHandOver(Context& context, const QStringList& words);
 int runForecast(Context& context, const QStringList& words);
 int runFindings(Context& context, const QStringList& words);
 int runReview(Context& context, const QStringList& words);

@@ -61,7 +61,8 @@ void addPlanned(std::vector<DueItem>& items, const Desk& desk)
     }
 }
 
-/// A test that follows an event is the same test as those already due that day.
+/// A test that follows an event is the same test as those already due that day, and two that follow different events
+/// are one test.
 void dropDoubledTests(std::vector<DueItem>& items)
 {
     const auto coveredBy = [&](const DueItem& item, const QString& parameter) {
@@ -70,15 +71,12 @@ void dropDoubledTests(std::vector<DueItem>& items)
                    other.due == item.due && other.parameters.contains(parameter);
         });
     };
-    std::vector<DueItem> kept;
-    for (const DueItem& item : items) {
-        const bool doubled = item.reason.basis == Basis::Event && item.kind == WorkKind::Test &&
-                             std::ranges::all_of(item.parameters, [&](const QString& p) { return coveredBy(item, p); });
-        if (!doubled) {
-            kept.push_back(item);
-        }
+    for (auto item = items.begin(); item != items.end();) {
+        const bool doubled =
+            item->reason.basis == Basis::Event && item->kind == WorkKind::Test &&
+            std::ranges::all_of(item->parameters, [&](const QString& p) { return coveredBy(*item, p); });
+        item = doubled ? items.erase(item) : item + 1;
     }
-    items = std::move(kept);
 }
 
 /// The water a planned entry names, else the layout's own, and what it is made of.
@@ -106,6 +104,12 @@ void soonestFirst(std::vector<DueItem>& items)
 }
 
 } // namespace
+
+bool isOffered(const DueItem& item)
+{
+    return item.reason.basis == Basis::Cadence && !item.reason.last && item.priority > 1 &&
+           item.kind != WorkKind::WaterChange;
+}
 
 std::vector<DueItem> dueWork(const record::Row& row, record::LayoutId id, const record::Moment& now, const QDate& until)
 {

@@ -19,6 +19,7 @@ enum class Basis {
     Cadence,  ///< so many days after the last one
     Once,     ///< at one age
     Event,    ///< days after something happened
+    Journey,  ///< a day of leaving or of return
     Trigger,  ///< a reading or observation asks for it at once
     ByHand,   ///< the keeper's own task, or a change set by hand
     Planned,  ///< an entry planned for that day
@@ -55,8 +56,9 @@ struct Reason
     std::vector<ReadingEvidence> tightened; ///< what makes it sooner or larger than the base cadence
     std::vector<Trigger> triggers;          ///< the same with observations and events among them
     QString trigger;       ///< key of the rule that set it off ("after-addition", "melt" ...); may be empty
-    QDate eventDay;        ///< of the event it follows
-    int dayAfter = 0;      ///< days after that event
+    QDate eventDay;        ///< of the event it follows; of leaving or return
+    int dayAfter = 0;      ///< days after that event; negative: before it
+    bool raised = false;   ///< counted from the reading in `tightened`, which was over its limit after the event
     int acceptedSteps = 0; ///< steps away from the table that the keeper accepted
     bool movedByHand = false;
     bool snoozed = false;
@@ -107,6 +109,10 @@ struct DueItem
     QString caution;     ///< id, e.g. "C-ELEC"; may be empty
     QString source;      ///< source text as title
 };
+
+/// Periodic work that was never once entered and is not of what matters most: offered on its days, since the keeper may
+/// not do it or not write it down, and neither held to be overdue nor counted as the day's work.
+[[nodiscard]] bool isOffered(const DueItem& item);
 
 /// Every open round of a layout: the oldest overdue one of each template, then the rounds to come up to `until`, taking
 /// it that what is due is done on time. Days are the keeper's own (the date at `now`'s offset). Soonest first. Nothing

@@ -37,7 +37,36 @@ constexpr std::array kNames{
     Name{Event::Co2Change, QLatin1String("co2-change")},
     Name{Event::LightChange, QLatin1String("light-change")},
     Name{Event::Dose, QLatin1String("dose")},
+    Name{Event::MedicationEnd, QLatin1String("medication-end")},
+    Name{Event::RepeatedLoss, QLatin1String("repeated-loss")},
+    Name{Event::GateOverridden, kGateOverridden},
 };
+
+constexpr double kLossesBelongTogetherDays = 7.0;
+
+/// Losses that are not the first of their week, or of several animals.
+void keepRepeated(std::vector<const Entry*>& losses)
+{
+    const std::vector<const Entry*> all = losses;
+    std::erase_if(losses, [&](const Entry* loss) {
+        const bool before = std::ranges::any_of(all, [&](const Entry* other) {
+            return other != loss && other->at <= loss->at &&
+                   record::daysBetween(other->at, loss->at) <= kLossesBelongTogetherDays;
+        });
+        return !before && loss->count.value_or(1) < 2;
+    });
+}
+
+/// Additions that were not to wait: a note about these animals stands at or before them.
+void keepOverridden(std::vector<const Entry*>& additions, const record::LayoutRecord& layout)
+{
+    std::erase_if(additions, [&](const Entry* addition) {
+        return std::ranges::none_of(layout.entries, [&](const Entry& note) {
+            return note.kind == EntryKind::Note && note.subject == kGateOverridden && note.where == addition->subject &&
+                   note.at <= addition->at;
+        });
+    });
+}
 
 } // namespace
 
@@ -56,8 +85,10 @@ bool isEvent(const Entry& entry, Event event)
 {
     switch (event) {
     case Event::Addition:
+    case Event::GateOverridden:
         return entry.kind == EntryKind::Addition && !isAboutPlants(entry);
     case Event::Loss:
+    case Event::RepeatedLoss:
         return entry.kind == EntryKind::Loss && !isAboutPlants(entry);
     case Event::Co2Change:
         return entry.kind == EntryKind::Co2Change;
@@ -87,6 +118,11 @@ std::vector<const Entry*> occurrences(const record::Row& row, const record::Layo
     };
     for (const Entry& entry : layout.entries) {
         take(entry, isEvent(entry, event));
+    }
+    if (event == Event::RepeatedLoss) {
+        keepRepeated(found);
+    } else if (event == Event::GateOverridden) {
+        keepOverridden(found, layout);
     }
     if (event != Event::MediaGiven) {
         return found;

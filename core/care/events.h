@@ -14,10 +14,11 @@ namespace littoral::care {
 ///  filter-service, media-replaced, bed-disturbed, replant, cylinder-change, power-cut, overfeed, source-change
 ///                          any entry with that subject, whatever its kind
 ///  trim                    an Upkeep whose subject begins so (trim-stems, trim-carpet)
-///  medication              a Dose with the subject "medication"
-///  co2-change, light-change, dose   entries of that kind
-///  media-given             a MediaTransfer of its own with the subject "given", or one in another tank's record that
-///  names this
+///  medication              a Dose with the subject "medication"; medication-end any entry with that subject
+///  repeated-loss           a Loss of animals with another in the seven days before it, or of two and more at once
+///  gate-overridden         an Addition that a note with the subject "gate-overridden" and its animals as `where`
+///  stands before co2-change, light-change, dose   entries of that kind media-given             a MediaTransfer of its
+///  own with the subject "given", or one in another tank's record that names this
 ///                          tank as its donor
 enum class Event {
     Addition,
@@ -36,12 +37,19 @@ enum class Event {
     Co2Change,
     LightChange,
     Dose,
+    MedicationEnd,
+    RepeatedLoss,
+    GateOverridden,
 };
 
 [[nodiscard]] QString eventCode(Event event);
 [[nodiscard]] std::optional<Event> eventFromCode(const QString& code);
 
-/// Does this entry of the layout itself tell of the event? (MediaGiven may also stand in another layout's record.)
+/// Subject of the note that keeps why something that spoke against an addition was not waited for.
+inline constexpr QLatin1String kGateOverridden("gate-overridden");
+
+/// Does this entry of the layout itself tell of the event? (MediaGiven may also stand in another layout's record;
+/// RepeatedLoss and GateOverridden need more than one entry: any loss, any addition.)
 [[nodiscard]] bool isEvent(const record::Entry& entry, Event event);
 
 /// Done entries that tell of the event, not after `now`, oldest first.

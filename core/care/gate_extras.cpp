@@ -3,6 +3,7 @@
 
 #include "core/care/limits.h"
 #include "core/care/observations.h"
+#include "core/care/water_state.h"
 
 #include <algorithm>
 
@@ -25,6 +26,8 @@ constexpr double kPhSwing = 0.9;
 constexpr double kTemperatureSwing_C = 1.0;
 constexpr double kLossDays = 14.0;
 constexpr double kQuarantineDays = 60.0;
+constexpr double kOneDay = 1.0; // a reading six days before another is of the week before
+constexpr int kDaysBeforeJourney = 3;
 
 Known met(bool yes)
 {
@@ -49,6 +52,9 @@ const std::map<QString, GateExtras::Rule>& GateExtras::rules()
         {u"temperature-steady"_s, &GateExtras::temperatureSteady},
         {u"no-recent-loss"_s, &GateExtras::noRecentLoss},
         {u"quarantine"_s, &GateExtras::quarantine},
+        {u"no-reaction"_s, &GateExtras::noReaction},
+        {u"hardness-in-range"_s, &GateExtras::hardnessInRange},
+        {u"keeper-there"_s, &GateExtras::keeperThere},
     };
     return all;
 }
@@ -190,9 +196,7 @@ void GateExtras::weekSinceAddition(GateCondition& condition) const
     const bool waited = stock.lastAddition->localDate().daysTo(m_at.now.localDate()) >= static_cast<qint64>(kWeek);
     const Limits limits = limitsOf(*m_at.row);
     for (const Reading& reading : m_at.layout->readings) {
-        const bool raised = (reading.parameter == u"tan"_s && reading.value > limits.ammoniaClear) ||
-                            (reading.parameter == u"no2"_s && reading.value > limits.nitriteClear);
-        if (raised && reading.at >= *stock.lastAddition && reading.at <= m_at.now) {
+        if (isRaised(reading) && reading.at >= *stock.lastAddition && reading.at <= m_at.now) {
             condition.state = Known::Unmet;
             condition.value = reading.value;
             condition.reading = reading.id;
@@ -290,6 +294,63 @@ void GateExtras::quarantine(GateCondition& condition) const
     if (done != nullptr && record::daysBetween(done->at, m_at.now) <= kQuarantineDays) {
         condition.at = done->at;
         condition.state = Known::Met;
+    }
+}
+
+/// Ammonia or nitrite that rose within a week of an addition: no more animals until the week is over.
+void GateExtras::noReaction(GateCondition& condition) const
+{
+    const Reading* reading = reactionToAddition(*m_at.row, *m_at.layout, m_at.now);
+    condition.state = met(reading == nullptr);
+    if (reading != nullptr) {
+        condition.value = reading->value;
+        condition.at = reading->at;
+        condition.reading = reading->id;
+        condition.earliest = reading->at.localDate().addDays(static_cast<qint64>(kReactionDays) + 1);
+    }
+}
+
+/// Rock that hardens the water: GH and KH within the tank's range at two readings a week apart.
+void GateExtras::hardnessInRange(GateCondition& condition) const
+{
+    if (!m_at.layout->layout.rockHardens) {
+        condition.state = Known::Met;
+        return;
+    }
+    condition.state = Known::Met;
+    for (const QString& parameter : {u"gh"_s, u"kh"_s}) {
+        const record::Target* target = m_at.row->target(m_at.layout->layout.tank, parameter);
+        const auto readings = m_at.layout->readingsOf(parameter);
+        const Reading* newest = m_at.layout->newest(parameter, m_at.now);
+        const auto earlier = std::find_if(readings.rbegin(), readings.rend(), [&](const Reading* r) {
+            return newest != nullptr && record::daysBetween(r->at, newest->at) >= kWeek - kOneDay;
+        });
+        if (target == nullptr || newest == nullptr || earlier == readings.rend() ||
+            record::daysBetween(newest->at, m_at.now) > 2.0 * kWeek) {
+            condition.state = condition.state == Known::Met ? Known::Unknown : condition.state;
+            continue;
+        }
+        const auto inside = [&](const Reading& r) {
+            return r.value >= target->low.value_or(r.value) && r.value <= target->high.value_or(r.value);
+        };
+        if (!inside(*newest) || !inside(**earlier)) {
+            condition.state = Known::Unmet;
+            condition.reading = newest->id;
+            condition.at = newest->at;
+        }
+    }
+}
+
+/// Nobody opens a gate and goes away: none from three days before a journey until the keeper is back.
+void GateExtras::keeperThere(GateCondition& condition) const
+{
+    const QDate today = m_at.now.localDate();
+    condition.state = Known::Met;
+    for (const record::Journey& journey : m_at.row->journeys) {
+        if (today >= journey.leaves.addDays(-kDaysBeforeJourney) && today < journey.returns) {
+            condition.state = Known::Unmet;
+            condition.earliest = std::max(condition.earliest, journey.returns);
+        }
     }
 }
 

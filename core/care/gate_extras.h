@@ -34,6 +34,9 @@ private:
     void temperatureSteady(GateCondition& condition) const;
     void noRecentLoss(GateCondition& condition) const;
     void quarantine(GateCondition& condition) const;
+    void noReaction(GateCondition& condition) const;
+    void hardnessInRange(GateCondition& condition) const;
+    void keeperThere(GateCondition& condition) const;
 
     using Rule = void (GateExtras::*)(GateCondition&) const;
     [[nodiscard]] static const std::map<QString, Rule>& rules();

@@ -54,7 +54,8 @@ struct GateCondition
 {
     /// "age", "tan", "nh3", "no2", "clear-run", or one of the further ones ("co2-steady", "copper-free",
     /// "melt-not-rising", "algae-to-eat", "temperature", "first-grazers-well", "week-since-addition", "weekly-cadence",
-    /// "biofilm", "ph-swing", "temperature-steady", "no-recent-loss", "quarantine")
+    /// "biofilm", "ph-swing", "temperature-steady", "no-recent-loss", "quarantine", "no-reaction", "hardness-in-range",
+    /// "keeper-there")
     QString key;
     Known state = Known::Unknown;
     std::optional<double> value; ///< of the deciding reading, canonical; days or counts where the key says so

@@ -22,16 +22,6 @@ constexpr double kLongestBetween = 2.5;    // intervals: an older pair of readin
 constexpr int kQuietDays = 3;
 constexpr double kMeltDays = 4.0;
 constexpr int kAlgaeDays = 7;
-constexpr double kOddsWanted = 0.8;
-
-struct Limits
-{
-    double tan;
-    double no2;
-};
-// Judgement from common practice, stricter with animals.
-constexpr Limits kWithoutAnimals{0.25, 0.15};
-constexpr Limits kWithAnimals{0.10, 0.03};
 
 /// The newest readings of a parameter that were not taken just after a change, newest first.
 std::vector<const Reading*> beforeChanges(const record::LayoutRecord& layout, const QString& parameter,
@@ -59,8 +49,8 @@ public:
 
     EaseEvidence clearReadings() const
     {
-        const Limits limits = m_at.stock.any() ? kWithAnimals : kWithoutAnimals;
-        EaseEvidence evidence{EaseCondition::ClearReadings, Known::Met, {}, {}, 0};
+        const EaseLimits limits = easeLimits(m_at.stock.any());
+        EaseEvidence evidence{EaseCondition::ClearReadings, Known::Met, {}, {}, 0, {}};
         takeClear(evidence, u"tan"_s, limits.tan);
         takeClear(evidence, u"no2"_s, limits.no2);
         return evidence;
@@ -68,7 +58,7 @@ public:
 
     EaseEvidence meltNotRising() const
     {
-        EaseEvidence evidence{EaseCondition::MeltNotRising, Known::Unknown, {}, {}, 0};
+        EaseEvidence evidence{EaseCondition::MeltNotRising, Known::Unknown, {}, {}, 0, {}};
         const auto all = observationsOf(m_layout, u"melt"_s, m_at.now);
         if (all.empty()) {
             return evidence;
@@ -88,7 +78,7 @@ public:
 
     EaseEvidence algaeNotRising() const
     {
-        EaseEvidence evidence{EaseCondition::AlgaeNotRising, Known::Unknown, {}, {}, 0};
+        EaseEvidence evidence{EaseCondition::AlgaeNotRising, Known::Unknown, {}, {}, 0, {}};
         for (const QString& subject : observedSubjects(m_layout, m_at.now)) {
             if (isAlgae(subject)) {
                 evidence.state = Known::Met;
@@ -106,7 +96,7 @@ public:
 
     EaseEvidence twoIntervals() const
     {
-        EaseEvidence evidence{EaseCondition::TwoIntervals, Known::Unmet, {}, {}, 0};
+        EaseEvidence evidence{EaseCondition::TwoIntervals, Known::Unmet, {}, {}, 0, {}};
         const QDate today = m_at.now.localDate();
         const QDate since = m_cadence.stepSince(today);
         for (const ChangeDay& change : changeDays(m_layout, m_at.now)) {
@@ -120,7 +110,7 @@ public:
 
     EaseEvidence nothingRecent() const
     {
-        EaseEvidence evidence{EaseCondition::NothingRecent, Known::Met, {}, {}, 0};
+        EaseEvidence evidence{EaseCondition::NothingRecent, Known::Met, {}, {}, 0, {}};
         for (const Event event : {Event::Addition, Event::BedDisturbed, Event::Replant, Event::FilterService,
                                   Event::MediaReplaced, Event::Dose}) {
             const auto all = occurrences(*m_at.row, m_layout, event, m_at.now);
@@ -135,7 +125,7 @@ public:
 
     EaseEvidence hardnessSteady() const
     {
-        EaseEvidence evidence{EaseCondition::HardnessSteady, Known::Unknown, {}, {}, 0};
+        EaseEvidence evidence{EaseCondition::HardnessSteady, Known::Unknown, {}, {}, 0, {}};
         takeDrift(evidence, u"gh"_s, water::kMmolPerDegree);
         takeDrift(evidence, u"kh"_s, water::kMeqPerDegree);
         return evidence;
@@ -204,11 +194,21 @@ Known Loosening::state(EaseCondition condition) const
     return found == evidence.end() ? Known::Unknown : found->state;
 }
 
-bool Loosening::mayBeProposed() const
+bool Loosening::isCandidate() const
 {
     const bool against = std::ranges::any_of(evidence, [](const EaseEvidence& e) { return e.state == Known::Unmet; });
     return !against && state(EaseCondition::ClearReadings) == Known::Met &&
            state(EaseCondition::TwoIntervals) == Known::Met && state(EaseCondition::NothingRecent) == Known::Met;
+}
+
+bool Loosening::mayBeProposed() const
+{
+    return isCandidate() && state(EaseCondition::ForecastOdds) == Known::Met;
+}
+
+EaseLimits easeLimits(bool animals)
+{
+    return animals ? EaseLimits{0.10, 0.03} : EaseLimits{0.25, 0.15};
 }
 
 std::optional<Loosening> looseningOf(const Circumstances& at, const Cadence& cadence,
@@ -224,10 +224,10 @@ std::optional<Loosening> looseningOf(const Circumstances& at, const Cadence& cad
         return std::nullopt;
     }
     const Judge judge(at, cadence, *base);
-    EaseEvidence odds{EaseCondition::ForecastOdds, Known::Unknown, {}, {}, 0};
+    EaseEvidence odds{EaseCondition::ForecastOdds, Known::Unknown, {}, {}, 0, {}};
     if (oddsAtLooser) {
-        odds.state = *oddsAtLooser >= kOddsWanted ? Known::Met : Known::Unmet;
-        odds.count = static_cast<int>(std::lround(*oddsAtLooser * 10.0));
+        odds.state = *oddsAtLooser >= kEaseOdds ? Known::Met : Known::Unmet;
+        odds.odds = oddsAtLooser;
     }
     return Loosening{*base,
                      looser,

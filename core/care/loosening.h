@@ -36,8 +36,9 @@ struct EaseEvidence
     EaseCondition condition = EaseCondition::ClearReadings;
     Known state = Known::Unknown;
     std::vector<ReadingEvidence> readings;
-    std::optional<QDate> day; ///< of the event or observation that decides
-    int count = 0;            ///< intervals done, severity seen
+    std::optional<QDate> day;   ///< of the event or observation that decides
+    int count = 0;              ///< intervals done, severity seen
+    std::optional<double> odds; ///< of the forecast
 };
 
 /// The case for one step looser. Never acted on by itself: the keeper is shown the evidence and asked.
@@ -48,9 +49,21 @@ struct Loosening
     std::vector<EaseEvidence> evidence;
 
     [[nodiscard]] Known state(EaseCondition condition) const;
-    /// Clear readings, two intervals and quiet days are met and nothing speaks against it.
+    /// Clear readings, two intervals and quiet days are met and nothing speaks against it: worth a run of the forecast.
+    [[nodiscard]] bool isCandidate() const;
+    /// A candidate that the forecast bears out. What nobody looked at (melt, algae, hardness) is told as unknown.
     [[nodiscard]] bool mayBeProposed() const;
 };
+
+/// What a peak of the forecast is held against, mg N/L: the limits of the clear readings (judgement from common
+/// practice, stricter with animals).
+struct EaseLimits
+{
+    double tan = 0.0;
+    double no2 = 0.0;
+};
+[[nodiscard]] EaseLimits easeLimits(bool animals);
+inline constexpr double kEaseOdds = 0.8; ///< from which the forecast bears an easing out
 
 /// Nothing when there is no looser step, no cadence yet, or something tightens it now. `oddsAtLooser` is the forecast's
 /// probability that the next peak stays under the limits; without it that condition is unknown.

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/care/rounds.h"
 
+#include "core/care/limits.h"
+#include "core/care/water_state.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -14,8 +17,9 @@ namespace {
 
 constexpr int kEventLapse = 14;
 constexpr int kStretchLapse = 7;
-constexpr int kLateRecordDays = 7;  // a record that begins later than this after flooding begins an older tank
-constexpr int kSilentTankDays = 60; // a tank of this age without any record is asked for from today on
+constexpr int kJourneyWorkEarlyDays = 7; // done that long before its day it is of this journey
+constexpr int kLateRecordDays = 7;       // a record that begins later than this after flooding begins an older tank
+constexpr int kSilentTankDays = 60;      // a tank of this age without any record is asked for from today on
 
 /// When a template's work was last done, by entries, readings and ticks.
 struct Evidence
@@ -112,6 +116,7 @@ public:
     {
         once();
         events();
+        journeys();
         rolling();
         return oneOpen();
     }
@@ -176,22 +181,38 @@ private:
             for (const Event event : round.after) {
                 const auto all = occurrences(*m_desk.at.row, *m_desk.at.layout, event, m_desk.at.now);
                 for (const Entry* entry : all) {
-                    afterEvent(round, event, entry->at.localDate());
+                    const record::Reading* raised = round.ifRaised ? raisedAfter(*entry) : nullptr;
+                    if (!round.ifRaised || raised != nullptr) {
+                        afterEvent(round, event, entry->at.localDate(), raised);
+                    }
                 }
             }
         }
     }
 
-    void afterEvent(const Round& round, Event event, const QDate& eventDay)
+    /// The first reading in the week after an event that says the filter has lost of what it could do.
+    [[nodiscard]] const record::Reading* raisedAfter(const Entry& event) const
     {
+        for (const record::Reading& reading : m_desk.at.layout->readings) {
+            if (isRaised(reading) && reading.at > event.at && reading.at <= m_desk.at.now &&
+                record::daysBetween(event.at, reading.at) <= kReactionDays) {
+                return &reading;
+            }
+        }
+        return nullptr;
+    }
+
+    void afterEvent(const Round& round, Event event, const QDate& eventDay, const record::Reading* raised)
+    {
+        const QDate from = raised == nullptr ? eventDay : raised->at.localDate();
         int before = -1;
         for (const int days : round.days) {
-            const QDate due = eventDay.addDays(days);
+            const QDate due = from.addDays(days);
             // Work done nearer to this round than to the one before it closes it.
             const int opens = before < 0 ? std::min(days, 1) : std::max(before + 1, days - (days - before) / 2);
             before = days;
-            const bool closed = (m_evidence.last && *m_evidence.last >= eventDay.addDays(opens)) ||
-                                m_rows.isClosed(due) || (m_rows.lastSkip() && *m_rows.lastSkip() >= due);
+            const bool closed = (m_evidence.last && *m_evidence.last >= from.addDays(opens)) || m_rows.isClosed(due) ||
+                                (m_rows.lastSkip() && *m_rows.lastSkip() >= due);
             const bool lapsed = due.addDays(m_work.grace + m_work.lapse.value_or(kEventLapse)) < m_desk.today;
             if (closed || lapsed || due > std::max(m_desk.until, m_desk.today)) {
                 continue;
@@ -199,8 +220,43 @@ private:
             DueItem& item = place(due, Basis::Event, 0);
             item.reason.trigger = u"after-"_s + eventCode(event);
             item.reason.eventDay = eventDay;
-            item.reason.dayAfter = days;
+            item.reason.dayAfter = static_cast<int>(eventDay.daysTo(due));
+            if (raised != nullptr) {
+                const bool nitrite = raised->parameter == u"no2"_s;
+                item.reason.raised = true;
+                item.reason.tightened.push_back({raised->parameter, raised->value,
+                                                 nitrite ? limits::kNitriteClear : limits::kAmmoniaClear, raised->at,
+                                                 raised->id});
+            }
         }
+    }
+
+    void journeys()
+    {
+        for (const Round& round : m_variant.rounds) {
+            for (const record::Journey& journey : m_desk.at.row->journeys) {
+                if (round.leaves) {
+                    aroundJourney(u"leaves"_s, journey.leaves, *round.leaves);
+                } else if (round.returns) {
+                    aroundJourney(u"returns"_s, journey.returns, *round.returns);
+                }
+            }
+        }
+    }
+
+    void aroundJourney(const QString& end, const QDate& day, int days)
+    {
+        const QDate due = day.addDays(days);
+        const bool closed = (m_evidence.last && *m_evidence.last >= due.addDays(-kJourneyWorkEarlyDays)) ||
+                            m_rows.isClosed(due) || (m_rows.lastSkip() && *m_rows.lastSkip() >= due);
+        const bool lapsed = due.addDays(m_work.grace + m_work.lapse.value_or(kStretchLapse)) < m_desk.today;
+        if (closed || lapsed || due > std::max(m_desk.until, m_desk.today)) {
+            return;
+        }
+        DueItem& item = place(due, Basis::Journey, 0);
+        item.reason.trigger = end;
+        item.reason.eventDay = day;
+        item.reason.dayAfter = days;
     }
 
     void rolling()

@@ -179,8 +179,8 @@ public:
 
     Round round(const QJsonObject& o)
     {
-        allow(o,
-              {u"every"_s, u"from"_s, u"to"_s, u"once"_s, u"after"_s, u"days"_s, u"fraction"_s, u"range"_s, u"when"_s});
+        allow(o, {u"every"_s, u"from"_s, u"to"_s, u"once"_s, u"after"_s, u"days"_s, u"if-raised"_s, u"leaves"_s,
+                  u"returns"_s, u"fraction"_s, u"range"_s, u"when"_s});
         Round r;
         r.every = number(o, u"every"_s, 1, 4000).value_or(0);
         r.once = whole(o, u"once"_s, -60, 4000);
@@ -195,11 +195,18 @@ public:
             r.after.push_back(*event);
         }
         days(o, r);
+        r.ifRaised = flag(o, u"if-raised"_s).value_or(false);
+        r.leaves = whole(o, u"leaves"_s, -60, 60);
+        r.returns = whole(o, u"returns"_s, -60, 60);
         fractions(o, r);
         r.when = condition(o[u"when"_s].toObject());
-        const int ways = (r.every > 0 ? 1 : 0) + (r.once ? 1 : 0) + (r.after.empty() ? 0 : 1);
+        const int ways = (r.every > 0 ? 1 : 0) + (r.once ? 1 : 0) + (r.after.empty() ? 0 : 1) + (r.leaves ? 1 : 0) +
+                         (r.returns ? 1 : 0);
         if (ways != 1) {
-            complain(words("A round needs one of \"every\", \"once\" or \"after\"."));
+            complain(words("A round needs one of \"every\", \"once\", \"after\", \"leaves\" or \"returns\"."));
+        }
+        if (r.ifRaised && r.after.empty()) {
+            complain(words("\"if-raised\" goes with \"after\"."));
         }
         if (r.to && *r.to < r.from) {
             complain(words("A round ends on day %1, before it begins on day %2.").arg(*r.to).arg(r.from));
@@ -293,7 +300,7 @@ public:
     {
         allow(o, {u"key"_s, u"title"_s, u"kind"_s, u"scope"_s, u"applies"_s, u"rounds"_s, u"variants"_s, u"closes"_s,
                   u"minutes"_s, u"grace"_s, u"priority"_s, u"lapse"_s, u"rolls"_s, u"consequence"_s, u"caution"_s,
-                  u"source"_s});
+                  u"source"_s, u"helper"_s});
         WorkTemplate w;
         w.key = text(o, u"key"_s, true);
         w.title = text(o, u"title"_s, true);
@@ -314,6 +321,7 @@ public:
         w.consequence = text(o, u"consequence"_s, true);
         w.source = text(o, u"source"_s, true);
         w.caution = text(o, u"caution"_s);
+        w.helper = text(o, u"helper"_s);
         static const QRegularExpression cautionId(u"^(C-[A-Z0-9]+)?$"_s);
         if (!cautionId.match(w.caution).hasMatch()) {
             complain(words("\"%1\" is not the id of a caution.").arg(w.caution));

@@ -59,6 +59,7 @@ public:
         algae();
         bed();
         mishaps();
+        reaction();
         haze();
         return std::move(m_found);
     }
@@ -237,14 +238,29 @@ private:
     void mishaps()
     {
         const std::array all{std::pair(Event::Loss, TriggerKind::AnimalLost),
-                             std::pair(Event::Overfeed, TriggerKind::Overfed)};
+                             std::pair(Event::Overfeed, TriggerKind::Overfed),
+                             std::pair(Event::MedicationEnd, TriggerKind::MedicationEnded)};
         for (const auto& [event, kind] : all) {
             const auto found = occurrences(*m_at.row, m_layout, event, m_at.now);
             if (!found.empty() && withinDays(*found.back(), 7)) {
                 Trigger& t = byEntry(kind, *found.back());
                 atOnce(t, 0.4, 0.0);
                 t.lastDay = found.back()->at.localDate();
+                if (kind == TriggerKind::MedicationEnded) {
+                    t.caution = u"C-MED"_s;
+                }
             }
+        }
+    }
+
+    /// A gate that did not hold what it promised: a step tighter for a week, and no more additions (see the gates).
+    void reaction()
+    {
+        if (const Reading* reading = reactionToAddition(*m_at.row, m_layout, m_at.now)) {
+            const double limit = reading->parameter == u"tan"_s ? limits::kAmmoniaClear : limits::kNitriteClear;
+            Trigger& t = byReading(TriggerKind::ReactionAfterAddition, *reading, reading->value, limit, kPractice);
+            t.steps = 1;
+            t.lastDay = reading->at.localDate().addDays(kStepDays);
         }
     }
 
@@ -272,9 +288,10 @@ private:
 
 QString triggerKey(TriggerKind kind)
 {
-    static const std::array keys{u"nh3-animals"_s, u"no2-animals"_s,   u"tan"_s,       u"nh3"_s,      u"melt"_s,
-                                 u"algae"_s,       u"bed-disturbed"_s, u"loss"_s,      u"overfeed"_s, u"hardness"_s,
-                                 u"nitrate"_s,     u"haze"_s,          u"dark-start"_s};
+    static const std::array keys{u"nh3-animals"_s, u"no2-animals"_s,    u"tan"_s,           u"nh3"_s,
+                                 u"melt"_s,        u"algae"_s,          u"bed-disturbed"_s, u"loss"_s,
+                                 u"overfeed"_s,    u"hardness"_s,       u"nitrate"_s,       u"haze"_s,
+                                 u"dark-start"_s,  u"medication-end"_s, u"reaction"_s};
     return keys[static_cast<std::size_t>(kind)];
 }
 

@@ -24,6 +24,8 @@ enum class TriggerKind {
     NitrateHigh,
     HazeAndGasping,
     AmmoniaInDarkStart,
+    MedicationEnded,
+    ReactionAfterAddition, ///< ammonia or nitrite over the first gate's limits within a week of an addition
 };
 
 [[nodiscard]] QString triggerKey(TriggerKind kind); ///< "nh3-animals", "melt" ...

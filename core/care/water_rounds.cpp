@@ -74,7 +74,6 @@ public:
             std::erase_if(m_handSet, [&](const HandSet& h) { return h.day <= *last; });
         }
         retest();
-        ease();
         return std::move(m_items);
     }
 
@@ -323,42 +322,6 @@ private:
             setDays(item, m_lastChange->localDate(), nullptr, m_desk.today);
             m_items.push_back(std::move(item));
         }
-    }
-
-    /// Ease the cadence? A question with its evidence, never more, and not again within a week of a no.
-    void ease()
-    {
-        TaskRows answers;
-        answers.add(m_layout.tasks, u"cadence-ease"_s, m_desk.at.now);
-        const auto skipped = answers.lastSkip();
-        if (!m_layout.layout.followsCadence || m_plan || (skipped && skipped->daysTo(m_desk.today) < 7) ||
-            (!answers.doneDays().empty() && answers.doneDays().back().daysTo(m_desk.today) < 7)) {
-            return;
-        }
-        auto loosening = looseningOf(m_desk.at, m_cadence);
-        if (!loosening || !loosening->mayBeProposed()) {
-            return;
-        }
-        DueItem item;
-        item.tank = m_layout.layout.tank;
-        item.layout = m_layout.layout.id;
-        item.templateKey = u"cadence-ease"_s;
-        item.title = QString::fromUtf8(QT_TRANSLATE_NOOP("Templates", "Decide: ease the water changes?"));
-        item.kind = WorkKind::Decide;
-        item.minutes = 2;
-        item.graceDays = 400; // a question is never overdue
-        item.consequence =
-            QString::fromUtf8(QT_TRANSLATE_NOOP("Templates", "More water and work than the tank may need."));
-        item.source = QString::fromUtf8(QT_TRANSLATE_NOOP("Templates", "judgement from common practice"));
-        item.reason.basis = Basis::Proposal;
-        item.reason.intervalDays = loosening->now.everyDays;
-        for (const EaseEvidence& evidence : loosening->evidence) {
-            std::vector<ReadingEvidence>& side = evidence.state == Known::Unmet ? item.reason.unmet : item.reason.met;
-            side.insert(side.end(), evidence.readings.begin(), evidence.readings.end());
-        }
-        item.reason.loosening = std::move(loosening);
-        setDays(item, m_desk.today, nullptr, m_desk.today);
-        m_items.push_back(std::move(item));
     }
 
     const WorkTemplate& m_work;

@@ -6,6 +6,7 @@
 #include "core/record/source_profile.h"
 #include "core/water/ammonia.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace littoral::care {
@@ -81,6 +82,36 @@ Against compare(const Reading& reading, double limit)
         break;
     }
     return reading.value <= limit ? Against::Below : Against::Above;
+}
+
+bool isRaised(const Reading& reading)
+{
+    const bool over = (reading.parameter == u"tan"_s && reading.value > limits::kAmmoniaClear) ||
+                      (reading.parameter == u"no2"_s && reading.value > limits::kNitriteClear);
+    return over && reading.censoring != record::Censoring::Below; // "<0.25" is not above it
+}
+
+const Reading* reactionToAddition(const record::Row& row, const record::LayoutRecord& layout, const record::Moment& now)
+{
+    const auto additions = occurrences(row, layout, Event::Addition, now);
+    if (additions.empty()) {
+        return nullptr;
+    }
+    for (auto it = layout.readings.rbegin(); it != layout.readings.rend(); ++it) {
+        if (it->at > now || !isRaised(*it)) {
+            continue;
+        }
+        if (record::daysBetween(it->at, now) > kReactionDays) {
+            return nullptr;
+        }
+        const bool follows = std::ranges::any_of(additions, [&](const record::Entry* addition) {
+            return addition->at < it->at && record::daysBetween(addition->at, it->at) <= kReactionDays;
+        });
+        if (follows) {
+            return &*it;
+        }
+    }
+    return nullptr;
 }
 
 } // namespace littoral::care

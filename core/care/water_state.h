@@ -32,4 +32,13 @@ enum class Against { Below, Above, Undecided };
 /// Undecided for "<x" with x over twice the limit, and for a range with the limit inside.
 [[nodiscard]] Against compare(const record::Reading& reading, double limit);
 
+/// Days after an event for which ammonia or nitrite is laid to it (common practice).
+inline constexpr double kReactionDays = 7.0;
+/// Is it ammonia or nitrite over what counts as clear?
+[[nodiscard]] bool isRaised(const record::Reading& reading);
+/// The newest raised reading that was taken within a week after animals were added, and is no older than a week;
+/// nullptr when there is none.
+[[nodiscard]] const record::Reading* reactionToAddition(const record::Row& row, const record::LayoutRecord& layout,
+                                                        const record::Moment& now);
+
 } // namespace littoral::care

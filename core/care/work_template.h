@@ -36,7 +36,8 @@ struct Condition
     std::map<QString, double> readingBelow; ///< newest reading, at most three days old, canonical units
 };
 
-/// One stretch of a cadence: every so many days within an age, once at an age, or days after an event.
+/// One stretch of a cadence: every so many days within an age, once at an age, days after an event, or a day of a
+/// journey.
 struct Round
 {
     double every = 0.0; ///< days; a half ("3.5") alternates
@@ -45,6 +46,9 @@ struct Round
     std::optional<int> once;
     std::vector<Event> after;
     std::vector<int> days;             ///< after the event
+    bool ifRaised = false;             ///< counted from a reading of ammonia or nitrite over its limit after the event
+    std::optional<int> leaves;         ///< days after the day of leaving; negative: before it
+    std::optional<int> returns;        ///< days after the day of return
     std::optional<double> fraction;    ///< water change asked for
     std::optional<double> fractionLow; ///< the range the practice gives
     std::optional<double> fractionHigh;
@@ -85,6 +89,7 @@ struct WorkTemplate
     QString consequence;      ///< as title
     QString caution;
     QString source; ///< as title
+    QString helper; ///< as title: how somebody does it for the first time; empty: not work for a helper
 };
 
 struct TemplateSet

@@ -259,6 +259,7 @@ void readKind(FieldReader& fields, Entry& entry, const NameBook& names, std::opt
         break;
     case EntryKind::Note:
         entry.subject = fields.text(u"subject"_s);
+        entry.where = fields.text(u"where"_s);
         if (entry.note.isEmpty() && entry.subject.isEmpty()) {
             fields.need(u"note"_s);
         }

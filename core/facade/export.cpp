@@ -2,6 +2,7 @@
 #include "core/facade/export.h"
 
 #include "core/exchange/csv_export.h"
+#include "core/exchange/journeys_csv.h"
 #include "core/exchange/tank_document.h"
 #include "core/facade/knowledge.h"
 
@@ -55,6 +56,9 @@ std::vector<File> filesOf(const record::Row& row, const QDir& directory)
     std::vector<File> files;
     files.push_back({directory.filePath(u"readings.csv"_s), exchange::readingsCsv(row)});
     files.push_back({directory.filePath(u"entries.csv"_s), exchange::entriesCsv(row)});
+    if (!row.journeys.empty()) {
+        files.push_back({directory.filePath(u"journeys.csv"_s), exchange::journeysCsv(row)});
+    }
     const exchange::NameBook names(row);
     QSet<QString> taken;
     for (const record::Tank& tank : row.tanks) {

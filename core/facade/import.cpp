@@ -2,6 +2,7 @@
 #include "core/facade/import.h"
 
 #include "core/exchange/csv_import.h"
+#include "core/exchange/journeys_csv.h"
 #include "core/exchange/tank_document.h"
 #include "core/facade/keeper.h"
 #include "core/facade/knowledge.h"
@@ -69,6 +70,8 @@ public:
         } else if (path.endsWith(u".json"_s, Qt::CaseInsensitive)) {
             finishCsv();
             addTank(*bytes, name);
+        } else if (exchange::isJourneysCsv(*bytes)) {
+            addJourneys(*bytes, name);
         } else {
             if (!m_csv) {
                 m_csv.emplace(m_row, m_now);
@@ -114,6 +117,18 @@ private:
         m_summary.remarks += m_csv->remarks();
         m_problems += m_csv->problems().sentences();
         m_csv.reset();
+    }
+
+    void addJourneys(const QByteArray& bytes, const QString& fileName)
+    {
+        exchange::Problems problems;
+        for (record::Journey& journey :
+             exchange::readJourneysCsv(bytes, fileName, m_row, m_now, problems, m_summary.skipped)) {
+            m_row.journeys.push_back(journey);
+            m_edit.put(std::move(journey));
+            ++m_summary.journeys;
+        }
+        m_problems += problems.sentences();
     }
 
     /// Entries that name a tank of a later file, and after them the tasks, which an entry may have closed.

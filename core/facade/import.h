@@ -18,6 +18,7 @@ struct ImportSummary
     int readings = 0;
     int entries = 0;
     int facts = 0;        ///< records of knowledge, notes and templates
+    int journeys = 0;
     int skipped = 0;      ///< already there, or twice in the files
     QStringList problems; ///< file, row or key, and what is wrong with it
     QStringList remarks;  ///< what was taken for granted or left out

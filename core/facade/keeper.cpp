@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/keeper.h"
 
+#include "core/care/easing.h"
 #include "core/facade/row_edit.h"
 #include "core/record/shown.h"
 
@@ -198,31 +199,18 @@ Result<record::TankId> Keeper::addTank(record::Tank tank, record::Layout layout)
 
 Result<record::ReadingId> Keeper::enterReading(const TypedReading& typed)
 {
-    const record::LayoutRecord* layout = m_row.layout(typed.layout);
-    const record::Parameter* parameter = record::findParameter(typed.parameter);
-    if (layout == nullptr || parameter == nullptr) {
-        return Error{Fault::NotFound, tr("That tank or parameter is not in the store any more.").toStdString(), {}, {}};
+    auto made = readingAsTyped(m_row, typed.layout, typed.parameter, typed.typed, typed.unit, typed.kit, typed.at);
+    if (!made) {
+        return made.error();
     }
-    const record::TestKit* kit = typed.kit ? m_row.kit(typed.kit) : m_row.kitFor(*layout, parameter->key);
-    record::Reading reading;
+    record::Reading reading = std::move(made).value();
     reading.id = typed.replaces;
-    reading.tank = layout->layout.tank;
-    reading.layout = typed.layout;
-    reading.parameter = parameter->key;
-    reading.at = typed.at;
-    reading.kit = kit == nullptr ? record::KitId{} : kit->id;
     reading.note = typed.note;
     reading.enteredAt = m_clock.now();
-    QString unit = typed.unit;
-    if (unit.isEmpty()) {
-        unit = kit != nullptr ? kit->unit : parameter->shown().code;
-    }
-    if (auto set = record::setTypedValue(reading, typed.typed, unit); !set) {
-        return set.error();
-    }
+    const record::Parameter* parameter = record::findParameter(reading.parameter);
     const record::Tank* tank = m_row.tank(reading.tank);
     Edit edit(tr("%1 %2 %3, %4")
-                  .arg(parameter->name, reading.typed, parameter->unit(unit)->label,
+                  .arg(parameter->name, reading.typed, parameter->unit(reading.unit)->label,
                        tank == nullptr ? QString() : tank->name));
     const record::ReadingId id = edit.put(std::move(reading));
     if (auto done = commit(edit); !done) {
@@ -286,30 +274,10 @@ Result<void> Keeper::movePlanned(record::Entry entry, const QDate& day, const QS
     return commit(edit);
 }
 
-record::Task Keeper::taskFor(const care::DueItem& item) const
-{
-    if (item.task) {
-        if (const record::LayoutRecord* layout = m_row.layout(item.layout)) {
-            const auto found = std::ranges::find(layout->tasks, item.task, &record::Task::id);
-            if (found != layout->tasks.end()) {
-                return *found;
-            }
-        }
-    }
-    record::Task task;
-    task.tank = item.tank;
-    task.layout = item.layout;
-    task.templateKey = item.templateKey;
-    task.title = item.templateKey.isEmpty() ? item.subject : QString();
-    task.due = item.cadenceDue;
-    task.enteredAt = m_clock.now();
-    return task;
-}
-
 Result<void> Keeper::markDone(const care::DueItem& item, const record::Moment& at)
 {
-    Edit edit(tr("work done"));
-    record::Task task = taskFor(item);
+    Edit edit(item.templateKey == care::kEaseKey ? tr("water changes eased") : tr("work done"));
+    record::Task task = taskFor(m_row, item, m_clock.now());
     task.state = record::TaskState::Done;
     task.closedAt = at;
     std::optional<record::Entry> entry = entryThatCloses(m_row, item, at);
@@ -318,6 +286,10 @@ Result<void> Keeper::markDone(const care::DueItem& item, const record::Moment& a
         task.closedBy = edit.put(std::move(*entry));
     }
     edit.put(std::move(task));
+    if (item.templateKey == care::kEaseKey) {
+        edit.set(care::cadenceSettingKey(item.layout),
+                 care::acceptedStepsText(care::easedSteps(m_row, item.layout, at.localDate())));
+    }
     return commit(edit);
 }
 
@@ -329,7 +301,7 @@ Result<void> Keeper::skip(const care::DueItem& item, const QString& reason)
                      {},
                      tr("A few words are enough; they stay with the round.").toStdString()};
     }
-    record::Task task = taskFor(item);
+    record::Task task = taskFor(m_row, item, m_clock.now());
     task.state = record::TaskState::Skipped;
     task.closedAt = m_clock.now();
     task.reason = reason.trimmed();
@@ -349,7 +321,7 @@ Result<void> Keeper::snooze(const care::DueItem& item, const QDate& until)
     if (const record::Entry* planned = plannedFor(item)) {
         return movePlanned(*planned, until, tr("work snoozed"));
     }
-    record::Task task = taskFor(item);
+    record::Task task = taskFor(m_row, item, m_clock.now());
     task.movedTo = until;
     task.snoozed = true;
     Edit edit(tr("work snoozed"));
@@ -365,7 +337,7 @@ Result<void> Keeper::moveTo(const care::DueItem& item, const QDate& day)
     if (const record::Entry* planned = plannedFor(item)) {
         return movePlanned(*planned, day, tr("work moved"));
     }
-    record::Task task = taskFor(item);
+    record::Task task = taskFor(m_row, item, m_clock.now());
     task.movedTo = day;
     task.snoozed = false;
     Edit edit(tr("work moved"));

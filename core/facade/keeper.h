@@ -63,7 +63,7 @@ public:
     [[nodiscard]] Result<record::EntryId> enter(record::Entry entry);
 
     /// Done at `at`: a water change becomes an entry, other work an upkeep entry or a closed task, as the template
-    /// says.
+    /// says. The question whether to ease the water changes is done by easing them one step.
     [[nodiscard]] Result<void> markDone(const care::DueItem& item, const record::Moment& at);
     /// Of a round that stands for a planned entry: skipping takes the plan out, snoozing and moving move it.
     [[nodiscard]] Result<void> skip(const care::DueItem& item, const QString& reason);
@@ -80,7 +80,6 @@ signals:
 
 private:
     Result<void> reload();
-    record::Task taskFor(const care::DueItem& item) const;
     const record::Entry* plannedFor(const care::DueItem& item) const;
     Result<void> movePlanned(record::Entry entry, const QDate& day, const QString& label);
 

@@ -298,7 +298,7 @@ struct LaneBuilder
 } // namespace
 
 LaneModel laneOf(const record::Row& row, record::LayoutId id, const record::Moment& now, const QDate& until,
-                 const ForecastResult* forecast, ForecastState state)
+                 const ForecastResult* forecast, ForecastState state, const std::optional<care::DueItem>& question)
 {
     const record::LayoutRecord* layout = row.layout(id);
     const record::Tank* tank = layout == nullptr ? nullptr : row.tank(layout->layout.tank);
@@ -307,6 +307,9 @@ LaneModel laneOf(const record::Row& row, record::LayoutId id, const record::Mome
     }
     std::vector<care::DueItem> due = care::dueWork(row, id, now, until);
     care::Standing standing = care::standing(row, id, now, due);
+    if (question) {
+        due.push_back(*question);
+    }
     LaneBuilder builder{row, *layout, *tank, now, now.localDate(), std::move(due), std::move(standing), forecast};
     builder.head();
     builder.sayings();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/row_edit.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 
 namespace littoral::facade {
@@ -91,6 +92,7 @@ struct Putter
     bool operator()(const record::TaskTemplate& made) const { return putById(row.templates, made), true; }
     bool operator()(const record::Target& target) const { return putById(row.targets, target), true; }
     bool operator()(const record::Plan& plan) const { return putById(row.plans, plan), true; }
+    bool operator()(const record::Journey& journey) const { return putById(row.journeys, journey), true; }
     bool operator()(const record::Photo&) const { return true; }
     bool operator()(const record::IssuedForecast&) const { return true; }
 
@@ -114,6 +116,11 @@ struct Remover
         for (auto& [layoutId, record] : row.layouts) {
             std::erase_if(record.readings, [&](const record::Reading& r) { return r.id == id; });
         }
+        return true;
+    }
+    bool operator()(record::JourneyId id) const
+    {
+        std::erase_if(row.journeys, [&](const record::Journey& j) { return j.id == id; });
         return true;
     }
     template <typename Other> bool operator()(Other) const { return false; }
@@ -210,6 +217,53 @@ std::optional<record::Entry> entryThatCloses(const record::Row& row, const care:
         entry.unit = u"L"_s;
     }
     return entry;
+}
+
+record::Task taskFor(const record::Row& row, const care::DueItem& item, const record::Moment& now)
+{
+    const record::LayoutRecord* layout = item.task ? row.layout(item.layout) : nullptr;
+    if (layout != nullptr) {
+        const auto found = std::ranges::find(layout->tasks, item.task, &record::Task::id);
+        if (found != layout->tasks.end()) {
+            return *found;
+        }
+    }
+    record::Task task;
+    task.tank = item.tank;
+    task.layout = item.layout;
+    task.templateKey = item.templateKey;
+    task.title = item.templateKey.isEmpty() ? item.subject : QString();
+    task.due = item.cadenceDue;
+    task.enteredAt = now;
+    return task;
+}
+
+Result<record::Reading> readingAsTyped(const record::Row& row, record::LayoutId id, const QString& parameterKey,
+                                       const QString& typed, const QString& unit, record::KitId kitId,
+                                       const record::Moment& at)
+{
+    const record::LayoutRecord* layout = row.layout(id);
+    const record::Parameter* parameter = record::findParameter(parameterKey);
+    if (layout == nullptr || parameter == nullptr) {
+        return Error{Fault::NotFound,
+                     QCoreApplication::translate("littoral::facade::Keeper",
+                                                 "That tank or parameter is not in the store any more.")
+                         .toStdString(),
+                     {},
+                     {}};
+    }
+    const record::TestKit* kit = kitId ? row.kit(kitId) : row.kitFor(*layout, parameter->key);
+    record::Reading reading;
+    reading.tank = layout->layout.tank;
+    reading.layout = id;
+    reading.parameter = parameter->key;
+    reading.at = at;
+    reading.kit = kit == nullptr ? record::KitId{} : kit->id;
+    const QString given = !unit.isEmpty() ? unit : kit != nullptr ? kit->unit : parameter->shown().code;
+    if (auto set = record::setTypedValue(reading, typed, given); !set) {
+        return set.error();
+    }
+    return reading;
 }
 
 } // namespace littoral::facade

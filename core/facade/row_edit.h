@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/result.h"
 #include "core/care/due.h"
 #include "core/store/edit.h"
 
@@ -15,5 +16,14 @@ namespace littoral::facade {
 /// reading or the keeper's word can close. A planned change of the same day is taken over, its plan kept beside it.
 [[nodiscard]] std::optional<record::Entry> entryThatCloses(const record::Row& row, const care::DueItem& item,
                                                            const record::Moment& at);
+
+/// The row that keeps what was decided about a round: the one there is, or a new one entered at `now`.
+[[nodiscard]] record::Task taskFor(const record::Row& row, const care::DueItem& item, const record::Moment& now);
+
+/// A reading from what was typed. An empty unit is the kit's, else the parameter's shown unit; without a kit the one
+/// the parameter is usually read with is taken. The error says what cannot be read.
+[[nodiscard]] Result<record::Reading> readingAsTyped(const record::Row& row, record::LayoutId layout,
+                                                     const QString& parameter, const QString& typed,
+                                                     const QString& unit, record::KitId kit, const record::Moment& at);
 
 } // namespace littoral::facade

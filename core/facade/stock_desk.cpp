@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/stock_desk.h"
 
+#include "core/care/events.h"
 #include "core/care/limits.h"
 #include "core/care/water_state.h"
 #include "core/facade/keeper.h"
+#include "core/facade/member_runs.h"
 #include "core/facade/plan_desk.h"
-#include "core/forecast/ensemble.h"
 #include "core/forecast/milestones.h"
-#include "core/forecast/priors.h"
-#include "core/forecast/streams.h"
 #include "core/water/load.h"
 
 #include <QCoreApplication>
@@ -27,46 +26,6 @@ constexpr int kTrialDraws = 300;
 QString words(const char* text)
 {
     return QCoreApplication::translate("Stock", text);
-}
-
-/// Highest value of each draw over the rows.
-std::vector<double> peaks(const forecast::EnsembleOutcome::Columns& columns)
-{
-    std::vector<double> highest;
-    for (const std::vector<double>& column : columns) {
-        highest.resize(std::max(highest.size(), column.size()), 0.0);
-        for (std::size_t draw = 0; draw < column.size(); ++draw) {
-            highest[draw] = std::max(highest[draw], column[draw]);
-        }
-    }
-    return highest;
-}
-
-struct Peaks
-{
-    std::vector<double> ammonia, nitrite, free;
-
-    explicit Peaks(const forecast::EnsembleOutcome& outcome)
-        : ammonia(peaks(outcome.water[static_cast<std::size_t>(forecast::Substance::TotalAmmonia)]))
-        , nitrite(peaks(outcome.water[static_cast<std::size_t>(forecast::Substance::Nitrite)]))
-        , free(peaks(outcome.water[static_cast<std::size_t>(forecast::Substance::FreeAmmonia)]))
-    {
-    }
-    /// Share of the draws that keep to these limits all the time.
-    [[nodiscard]] double keeping(double total, double nitriteLimit, double freeLimit) const
-    {
-        std::size_t keep = 0;
-        for (std::size_t draw = 0; draw < ammonia.size(); ++draw) {
-            keep += ammonia[draw] <= total && nitrite[draw] <= nitriteLimit && free[draw] <= freeLimit ? 1 : 0;
-        }
-        return ammonia.empty() ? 0.0 : static_cast<double>(keep) / static_cast<double>(ammonia.size());
-    }
-};
-
-double over(const std::vector<double>& highest, double limit)
-{
-    const auto count = std::ranges::count_if(highest, [&](double value) { return value > limit; });
-    return highest.empty() ? 0.0 : static_cast<double>(count) / static_cast<double>(highest.size());
 }
 
 std::vector<forecast::Band> bands(forecast::EnsembleOutcome::Columns columns)
@@ -91,18 +50,6 @@ forecast::Request requestOf(const ForecastResult& basis, const Addition& additio
     request.load_mgN_per_L_d = 0.0;
     request.draws = std::min(kTrialDraws, request.draws);
     return request;
-}
-
-std::optional<forecast::EnsembleOutcome> run(const forecast::Request& request, const forecast::Fit& fit,
-                                             const std::stop_token& stop)
-{
-    const forecast::Prior prior(request.tank);
-    const auto wanted = static_cast<std::size_t>(request.draws);
-    const forecast::Rows members =
-        wanted < fit.members->count() ? forecast::evenly(*fit.members, wanted, 0.0) : *fit.members;
-    // The same draws with and without the addition, so that the difference is the addition's.
-    Random random(request.seed, forecast::kEnsembleStream);
-    return forecast::runEnsemble(request, prior, members, forecast::timetableOf(request), random, stop);
 }
 
 void addLots(forecast::Request& request, const AdditionTrial& trial)
@@ -142,6 +89,26 @@ record::Entry lotEntry(const record::LayoutRecord& layout, const Addition& addit
     }
     entry.note = reason;
     return entry;
+}
+
+/// Keeps why something that spoke against the addition was not waited for: a week of daily tests and looks follows from
+/// it (care::Event::GateOverridden).
+void noteOverride(store::Edit& edit, const Keeper& keeper, const record::LayoutRecord& layout, const Addition& addition,
+                  const QString& reason)
+{
+    if (reason.trimmed().isEmpty()) {
+        return;
+    }
+    record::Entry note;
+    note.tank = layout.layout.tank;
+    note.layout = layout.layout.id;
+    note.kind = record::EntryKind::Note;
+    note.at = std::min(keeper.clock().now(), addition.first);
+    note.subject = care::kGateOverridden;
+    note.where = addition.species.name;
+    note.note = reason.trimmed();
+    note.enteredAt = keeper.clock().now();
+    edit.put(std::move(note));
 }
 
 Result<const record::LayoutRecord*> writable(const Keeper& keeper, record::LayoutId id, const Addition& addition)
@@ -200,8 +167,8 @@ Result<AdditionTrial> tryAddition(const std::shared_ptr<const ForecastResult>& b
     const forecast::Request before = requestOf(*basis, addition);
     forecast::Request after = before;
     addLots(after, trial);
-    const auto without = run(before, basis->fit, stop);
-    const auto with = without ? run(after, basis->fit, stop) : std::nullopt;
+    const auto without = runMembers(before, basis->fit, stop);
+    const auto with = without ? runMembers(after, basis->fit, stop) : std::nullopt;
     if (!with) {
         return Error{Fault::Cancelled, words("The trial was stopped.").toStdString(), {}, {}};
     }
@@ -211,12 +178,12 @@ Result<AdditionTrial> tryAddition(const std::shared_ptr<const ForecastResult>& b
     trial.ammoniaBefore = bands(without->water[0]);
     trial.nitriteBefore = bands(without->water[1]);
     const Peaks high(*with), low(*without);
-    trial.ammoniaOver = over(high.ammonia, trial.ammoniaLimit);
-    trial.nitriteOver = over(high.nitrite, trial.nitriteLimit);
-    trial.freeOver = over(high.free, trial.freeLimit);
-    trial.ammoniaOverBefore = over(low.ammonia, trial.ammoniaLimit);
-    trial.nitriteOverBefore = over(low.nitrite, trial.nitriteLimit);
-    trial.freeOverBefore = over(low.free, trial.freeLimit);
+    trial.ammoniaOver = shareOver(high.ammonia, trial.ammoniaLimit);
+    trial.nitriteOver = shareOver(high.nitrite, trial.nitriteLimit);
+    trial.freeOver = shareOver(high.free, trial.freeLimit);
+    trial.ammoniaOverBefore = shareOver(low.ammonia, trial.ammoniaLimit);
+    trial.nitriteOverBefore = shareOver(low.nitrite, trial.nitriteLimit);
+    trial.freeOverBefore = shareOver(low.free, trial.freeLimit);
     for (const forecast::GateRule& gate : basis->inputs.request.gates) {
         trial.gates.push_back({QString::fromStdString(gate.key),
                                low.keeping(gate.total_mgN_per_L, gate.nitrite_mgN_per_L, gate.free_mgN_per_L),
@@ -233,6 +200,7 @@ Result<void> planAddition(Keeper& keeper, record::LayoutId id, const Addition& a
     }
     const double net_L = netLitres(keeper.row(), id);
     store::Edit edit(words("%1 planned").arg(addition.species.name));
+    noteOverride(edit, keeper, **layout, addition, reason);
     for (int lot = 0; lot < addition.lots; ++lot) {
         record::Entry entry = lotEntry(**layout, addition, lot, net_L, reason);
         entry.planned = true;
@@ -251,8 +219,12 @@ Result<void> recordAddition(Keeper& keeper, record::LayoutId id, const Addition&
     if (!layout) {
         return layout.error();
     }
-    const auto entered = keeper.enter(lotEntry(**layout, whole, 0, netLitres(keeper.row(), id), reason));
-    return entered ? Result<void>() : Result<void>(entered.error());
+    store::Edit edit(words("%1 added").arg(addition.species.name));
+    noteOverride(edit, keeper, **layout, whole, reason);
+    record::Entry entry = lotEntry(**layout, whole, 0, netLitres(keeper.row(), id), reason);
+    entry.enteredAt = keeper.clock().now();
+    edit.put(std::move(entry));
+    return keeper.commit(edit);
 }
 
 struct StockDesk::Private

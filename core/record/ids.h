@@ -30,6 +30,7 @@ using TargetId = Id<struct TargetTag>;
 using PlanId = Id<struct PlanTag>;
 using RegimenId = Id<struct RegimenTag>;
 using ForecastId = Id<struct ForecastTag>;
+using JourneyId = Id<struct JourneyTag>;
 
 } // namespace littoral::record
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/record/entry.h"
+#include "core/record/journey.h"
 #include "core/record/reading.h"
 #include "core/record/regimen.h"
 #include "core/record/tank.h"
@@ -41,6 +42,7 @@ struct Row
     std::vector<TaskTemplate> templates;
     std::vector<Target> targets;
     std::vector<Plan> plans;
+    std::vector<Journey> journeys; ///< in the order in which they were entered
     QMap<QString, QString> settings;
 
     [[nodiscard]] const Tank* tank(TankId id) const;

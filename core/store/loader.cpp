@@ -74,6 +74,7 @@ Result<void> loadAll(Connection& connection, Row& row)
              [&] { return all(connection, row.templates); },
              [&] { return all(connection, row.targets); },
              [&] { return all(connection, row.plans); },
+             [&] { return all(connection, row.journeys); },
              [&] { return intoLayouts(connection, row, &LayoutRecord::readings); },
              [&] { return intoLayouts(connection, row, &LayoutRecord::entries); },
              [&] { return intoLayouts(connection, row, &LayoutRecord::tasks); },

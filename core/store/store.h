@@ -10,7 +10,7 @@
 
 namespace littoral::store {
 
-inline constexpr int kSchemaVersion = 2;
+inline constexpr int kSchemaVersion = 3;
 /// 'LTRL' in ASCII: written to the file header so that a store is told from any other SQLite file.
 inline constexpr qint32 kApplicationId = 0x4C54524C;
 

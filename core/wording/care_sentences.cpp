@@ -87,6 +87,15 @@ QString triggerText(const Trigger& trigger, const QDate& today)
         return words("An animal was lost on %1.").arg(day);
     case TriggerKind::Overfed:
         return words("Too much food went in on %1.").arg(day);
+    case TriggerKind::MedicationEnded:
+        return words("A treatment ended on %1. What it was for, and what comes after, is for a veterinarian or a "
+                     "fish-health professional.")
+            .arg(day);
+    case TriggerKind::ReactionAfterAddition:
+        return readingTrigger(
+            trigger, today,
+            words("%1 %2 on %3, within a week of an addition and over %4: a step tighter for a week, and no more "
+                  "animals."));
     case TriggerKind::HazeAndGasping:
         return words("White haze and animals at the surface on %1: aerate first.").arg(day);
     }
@@ -106,7 +115,11 @@ QString easeText(const care::EaseEvidence& evidence, const QDate& today)
     case care::EaseCondition::AlgaeNotRising:
         return words("No algae rose in seven days: %1.").arg(state);
     case care::EaseCondition::ForecastOdds:
-        return words("The forecast keeps the next peak under the limits, 8 in 10 or better: %1.").arg(state);
+        return evidence.odds
+                   ? words("At the looser cadence the forecast keeps the next peak under the limits %1; 8 in 10 "
+                           "are asked for: %2.")
+                         .arg(oddsText(*evidence.odds), state)
+                   : words("What the forecast gives for the looser cadence: %1.").arg(state);
     case care::EaseCondition::TwoIntervals:
         return words("Two full intervals done at the present step, since %1: %2.").arg(day, state);
     case care::EaseCondition::NothingRecent:

@@ -74,6 +74,16 @@ QString eventName(const QString& trigger)
         {"after-co2-change", QT_TRANSLATE_NOOP("DueSentences", "the CO₂ was changed")},
         {"after-cylinder-change", QT_TRANSLATE_NOOP("DueSentences", "the cylinder was changed")},
         {"after-source-change", QT_TRANSLATE_NOOP("DueSentences", "the source water changed")},
+        {"after-loss", QT_TRANSLATE_NOOP("DueSentences", "an animal was lost")},
+        {"after-repeated-loss", QT_TRANSLATE_NOOP("DueSentences", "animals were lost again")},
+        {"after-replant", QT_TRANSLATE_NOOP("DueSentences", "plants were moved")},
+        {"after-trim", QT_TRANSLATE_NOOP("DueSentences", "plants were trimmed")},
+        {"after-overfeed", QT_TRANSLATE_NOOP("DueSentences", "too much food went in")},
+        {"after-medication", QT_TRANSLATE_NOOP("DueSentences", "a medicine was given")},
+        {"after-medication-end", QT_TRANSLATE_NOOP("DueSentences", "a treatment ended")},
+        {"after-gate-overridden", QT_TRANSLATE_NOOP("DueSentences", "animals went in that were to wait")},
+        {"after-light-change", QT_TRANSLATE_NOOP("DueSentences", "the light was changed")},
+        {"after-dose", QT_TRANSLATE_NOOP("DueSentences", "something was dosed")},
     };
     for (const Name& name : kNames) {
         if (trigger == QLatin1String(name.key)) {
@@ -81,6 +91,29 @@ QString eventName(const QString& trigger)
         }
     }
     return trigger;
+}
+
+QString eventSentence(const care::Reason& reason, const QDate& today)
+{
+    const QString event = eventName(reason.trigger);
+    const QString day = dateText(reason.eventDay, today);
+    if (reason.raised && !reason.tightened.empty()) {
+        const care::ReadingEvidence& reading = reason.tightened.front();
+        return words("%1 %2 on %3, after %4, %5: read every day for a week.")
+            .arg(parameterName(reading.parameter), valueWithUnit(reading.parameter, reading.value),
+                 dateText(reading.at.localDate(), today), event, day);
+    }
+    return reason.dayAfter == 0 ? words("The day %1, %2.").arg(event, day)
+                                : words("Day %1 after %2, %3.").arg(QString::number(reason.dayAfter), event, day);
+}
+
+QString journeySentence(const care::Reason& reason, const QDate& today)
+{
+    const QString day = dateText(reason.eventDay, today);
+    if (reason.trigger == u"returns"_s) {
+        return words("The journey ends on %1.").arg(day);
+    }
+    return words("A journey begins on %1.").arg(day);
 }
 
 QString basisSentence(const DueItem& item, const QDate& today)
@@ -93,11 +126,9 @@ QString basisSentence(const DueItem& item, const QDate& today)
     case Basis::Once:
         return words("Once at this age.");
     case Basis::Event:
-        return reason.dayAfter == 0
-                   ? words("The day %1, %2.").arg(eventName(reason.trigger), dateText(reason.eventDay, today))
-                   : words("Day %1 after %2, %3.")
-                         .arg(QString::number(reason.dayAfter), eventName(reason.trigger),
-                              dateText(reason.eventDay, today));
+        return eventSentence(reason, today);
+    case Basis::Journey:
+        return journeySentence(reason, today);
     case Basis::ByHand:
         return words("Set by hand.");
     case Basis::Planned:
@@ -249,6 +280,11 @@ QStringList dueReasons(const DueItem& item, const QDate& today)
     for (const care::Trigger& trigger : item.reason.triggers) {
         add(sentences, triggerText(trigger, today));
     }
+    if (item.reason.loosening) {
+        for (const care::EaseEvidence& evidence : item.reason.loosening->evidence) {
+            add(sentences, easeText(evidence, today));
+        }
+    }
     add(sentences, stepsSentence(item.reason.acceptedSteps));
     add(sentences, waterSentence(item));
     add(sentences, riskSentence(item));
@@ -292,6 +328,26 @@ QString easeProposal(const care::Loosening& loosening)
 QString sourceText(const QString& source)
 {
     return ofTemplate(source);
+}
+
+QString collisionText(const QStringList& tanks, const std::optional<QDate>& freerDay, const QDate& today)
+{
+    if (tanks.isEmpty()) {
+        return {};
+    }
+    const QString names = tanks.join(words(", "));
+    return freerDay ? words("Large changes meet: %1. Free of them: %2.").arg(names, weekdayText(*freerDay, today))
+                    : words("Large changes meet: %1.").arg(names);
+}
+
+QString rowLoadText(int minutesToday, double litresToday, int minutesWeek, double litresWeek)
+{
+    const auto time = [](int minutes) {
+        return minutes < 60 ? words("%1 min").arg(minutes)
+                            : words("%1 h %2 min").arg(QString::number(minutes / 60), QString::number(minutes % 60));
+    };
+    return words("Today %1, %2; seven days %3, %4.")
+        .arg(time(minutesToday), litresText(litresToday), time(minutesWeek), litresText(litresWeek));
 }
 
 } // namespace littoral::wording

@@ -96,6 +96,15 @@ constexpr Plain kPlain[]{
      QT_TRANSLATE_NOOP("GateSentences", "An animal was lost in the last two weeks."), ""},
     {"quarantine", QT_TRANSLATE_NOOP("GateSentences", "Quarantine was done."), "",
      QT_TRANSLATE_NOOP("GateSentences", "Quarantine is not on record.")},
+    {"no-reaction", QT_TRANSLATE_NOOP("GateSentences", "Ammonia and nitrite stayed down after the last addition."),
+     QT_TRANSLATE_NOOP("GateSentences", "Ammonia or nitrite rose within a week of an addition."), ""},
+    {"hardness-in-range",
+     QT_TRANSLATE_NOOP("GateSentences", "GH and KH were in range a week apart, or no rock hardens the water."),
+     QT_TRANSLATE_NOOP("GateSentences", "GH or KH is out of range, and rock hardens the water."),
+     QT_TRANSLATE_NOOP("GateSentences",
+                       "Whether GH and KH stay in range is unknown: a range, and readings a week apart, would tell.")},
+    {"keeper-there", QT_TRANSLATE_NOOP("GateSentences", "No journey stands before or around this day."),
+     QT_TRANSLATE_NOOP("GateSentences", "A journey is near: no animals from three days before it until its end."), ""},
 };
 
 // The range of core/care/gate_extras.cpp.

@@ -32,6 +32,11 @@ namespace littoral::wording {
 /// "Every 7 days instead of twice a week, 40 % as before."
 [[nodiscard]] QString easeProposal(const care::Loosening& loosening);
 
+/// "Large changes meet: Slate Ford, Fen Corner. Free of them: Fri 27 Nov."; empty when none meet.
+[[nodiscard]] QString collisionText(const QStringList& tanks, const std::optional<QDate>& freerDay, const QDate& today);
+/// "Today 45 min, 36 L; seven days 3 h 30 min, 180 L."
+[[nodiscard]] QString rowLoadText(int minutesToday, double litresToday, int minutesWeek, double litresWeek);
+
 /// "Nitrite above 1 mg/L NO₂ since 17 Nov".
 [[nodiscard]] QString alertText(const care::Alert& alert, const QDate& today);
 /// Lane header, bold: "Nitrite at its height", "Grown in".

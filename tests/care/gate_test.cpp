@@ -164,6 +164,60 @@ TEST(Gate, LossesAndWaitingAfterAdditions)
     EXPECT_EQ(state(row, u"G4"_s, u"no-recent-loss"_s, 41), Known::Met);
 }
 
+TEST(Gate, NothingGoesInWhileAmmoniaOrNitriteReactsToAnAddition)
+{
+    CareRow row;
+    row.animals(u"nerite"_s, 20, 10);
+    EXPECT_EQ(state(row, u"G2"_s, u"no-reaction"_s, 24), Known::Met);
+    pair(row, 24, 0.1, 0.2);
+    for (const QString& key : {u"G1"_s, u"G2"_s, u"G4"_s}) {
+        EXPECT_EQ(state(row, key, u"no-reaction"_s, 25), Known::Unmet) << key.toStdString();
+    }
+    EXPECT_TRUE(gate(row, u"G1"_s, 25).condition(u"no-reaction"_s)->reading) << "names the reading";
+    EXPECT_EQ(state(row, u"G2"_s, u"no-reaction"_s, 32), Known::Met) << "a week later";
+    CareRow before;
+    pair(before, 19, 0.1, 0.2);
+    before.animals(u"nerite"_s, 20, 10);
+    EXPECT_EQ(state(before, u"G2"_s, u"no-reaction"_s, 21), Known::Met) << "it was so before they came";
+}
+
+TEST(Gate, NoneOpensAroundAJourney)
+{
+    CareRow row;
+    row.row.journeys.push_back({{1}, CareRow::day(60), CareRow::day(70), {}, {}, {}, {}});
+    for (const QString& key : {u"G1"_s, u"G2"_s, u"G3"_s, u"G4"_s}) {
+        EXPECT_EQ(state(row, key, u"keeper-there"_s, 56), Known::Met) << key.toStdString();
+        EXPECT_EQ(state(row, key, u"keeper-there"_s, 57), Known::Unmet) << "three days before";
+        EXPECT_EQ(state(row, key, u"keeper-there"_s, 69), Known::Unmet);
+        EXPECT_EQ(state(row, key, u"keeper-there"_s, 70), Known::Met) << "back";
+    }
+    EXPECT_EQ(gate(row, u"G1"_s, 60).condition(u"keeper-there"_s)->earliest, CareRow::day(70));
+}
+
+TEST(Gate, RockThatHardensMustKeepToItsRangeForAWeek)
+{
+    CareRow row;
+    EXPECT_EQ(state(row, u"G4"_s, u"hardness-in-range"_s, 50), Known::Met) << "no such rock";
+    row.layout().rockHardens = true;
+    EXPECT_EQ(state(row, u"G4"_s, u"hardness-in-range"_s, 50), Known::Unknown) << "no range, no readings";
+    row.target(u"gh"_s, 0.5, 1.0);
+    row.target(u"kh"_s, 0.5, 1.5);
+    for (const int age : {42, 49}) {
+        row.read(u"gh"_s, age, 0.9);
+        row.read(u"kh"_s, age, 1.0);
+    }
+    EXPECT_EQ(state(row, u"G4"_s, u"hardness-in-range"_s, 50), Known::Met);
+    row.read(u"gh"_s, 50, 1.1);
+    EXPECT_EQ(state(row, u"G4"_s, u"hardness-in-range"_s, 50), Known::Unmet);
+}
+
+TEST(Gate, HeatHoldsTheFourthGateToo)
+{
+    CareRow row;
+    row.read(u"temp"_s, 60, 28.5);
+    EXPECT_EQ(state(row, u"G4"_s, u"temperature"_s, 60), Known::Unmet);
+}
+
 TEST(Gate, CadenceMustBeWeekly)
 {
     CareRow row;

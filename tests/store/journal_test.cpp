@@ -14,7 +14,7 @@ namespace {
 std::vector<RecordId> idsOf(const Everything& ids)
 {
     return {ids.tank,         ids.layout, ids.source, ids.kit,  ids.reading,  ids.entry,   ids.photo,  ids.supply,
-            ids.taskTemplate, ids.task,   ids.target, ids.plan, ids.forecast, ids.regimen, ids.osmosis};
+            ids.taskTemplate, ids.task,   ids.target, ids.plan, ids.forecast, ids.regimen, ids.osmosis, ids.journey};
 }
 
 /// Undo gives the first state, redo the second, also when the store is closed in between.
@@ -91,6 +91,7 @@ TEST(Journal, ChangeOfEachKindIsUndoneAndRedone)
     add(layout.entries.front(), [](Entry& it) { it.fraction = 1.0 / 3.0; });
     add(temp->photos(ids.layout)->front(), [](Photo& it) { it.note = u"side"_s; });
     add(row.supplies.front(), [](Supply& it) { it.amount = 0.0; });
+    add(row.journeys.front(), [](Journey& it) { it.returns = QDate(2027, 1, 5); });
     add(row.templates.front(), [](TaskTemplate& it) { it.definition.clear(); });
     add(layout.tasks.front(), [](Task& it) { it.movedTo.reset(); });
     add(row.targets.front(), [](Target& it) { it.low = -0.0; });

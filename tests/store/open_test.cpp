@@ -54,7 +54,8 @@ TEST(Open, HeaderCarriesIdAndVersionWhileStillOpen)
     const TempStore temp;
     const QByteArray bytes = contents(temp.path());
     EXPECT_EQ(bytes.mid(68, 4), QByteArray("LTRL"));
-    EXPECT_EQ(bytes.mid(60, 4), QByteArray::fromHex("00000001"));
+    EXPECT_EQ(bytes.mid(60, 4),
+              QByteArray::fromHex(QByteArray::number(store::kSchemaVersion, 16).rightJustified(8, '0')));
 }
 
 TEST(Open, EveryGuardIsOn)

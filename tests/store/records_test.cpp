@@ -99,6 +99,13 @@ TEST(Records, EveryFieldComesBack)
     EXPECT_EQ(row.targets.front().high, 25.5);
     EXPECT_EQ(row.plans.front().body, QByteArray(R"([{"day":1,"fraction":0.5}])"));
     EXPECT_EQ(row.supplies.front().amount, 180.0);
+    const Journey& journey = row.journeys.front();
+    EXPECT_EQ(journey.leaves, QDate(2026, 12, 23));
+    EXPECT_EQ(journey.returns, QDate(2027, 1, 3));
+    EXPECT_EQ(journey.helper, u"Ida, next door"_s);
+    EXPECT_EQ(journey.phone, u"+00 (0)12 345"_s);
+    EXPECT_EQ(journey.note, u"has the key"_s);
+    EXPECT_EQ(journey.enteredAt, moment("2026-11-25T08:10:00+01:00"));
     EXPECT_EQ(row.settings.value(u"language"_s), u"en"_s);
     EXPECT_EQ(temp->issuedForecasts(ids.layout)->front().asOf, moment("2026-11-25T07:30:00+01:00"));
     const auto photos = *temp->photos(ids.layout);
@@ -274,6 +281,8 @@ TEST(Refused, WhatCannotBe)
     changed(temp->photos(ids.layout)->front(), [](Photo& it) { it.id = {}; });
     changed(temp->photos(ids.layout)->front(), [](Photo& it) { it.width = Photo::kPhotoSide + 1; });
     changed(row.supplies.front(), [](Supply& it) { it.amount = kNan; });
+    changed(row.journeys.front(), [](Journey& it) { it.leaves = QDate(); });
+    changed(row.journeys.front(), [](Journey& it) { it.returns = it.leaves; });
     changed(row.templates.front(), [](TaskTemplate& it) { it.definition = "{"; });
     changed(row.templates.front(), [](TaskTemplate& it) { it.key.clear(); });
     changed(

@@ -241,6 +241,15 @@ void fillRest(Edit& edit, Everything& ids)
     forecast.model = u"1"_s;
     forecast.body = R"({"rows":[1,2.5,null]})";
     ids.forecast = edit.put(forecast);
+
+    Journey journey;
+    journey.leaves = QDate(2026, 12, 23);
+    journey.returns = QDate(2027, 1, 3);
+    journey.helper = u"Ida, next door"_s;
+    journey.phone = u"+00 (0)12 345"_s;
+    journey.note = u"has the key"_s;
+    journey.enteredAt = moment("2026-11-25T08:10:00+01:00");
+    ids.journey = edit.put(journey);
 }
 
 } // namespace

@@ -52,6 +52,7 @@ struct Everything
     record::RegimenId regimen;
     record::SourceWaterId osmosis; ///< the two parts of `source`
     record::SourceWaterId rain;
+    record::JourneyId journey;
 };
 
 /// Puts one of everything, with every field filled in, in one edit.

@@ -124,6 +124,8 @@ void MainWindow::makeRowActions()
     });
     m_actions->add(u"kits"_s, tr("Test &kits..."), Group::Row, {}, [this] { m_panels->showKits(); });
     m_actions->add(u"source"_s, tr("New &source water..."), Group::Row, {}, [this] { m_panels->showSource({}); });
+    m_actions->add(u"journey"_s, tr("&Journey and helper..."), Group::Row, {QKeySequence(Qt::CTRL | Qt::Key_J)},
+                   [this] { m_panels->showJourney(); });
 }
 
 void MainWindow::makeEditActions()
@@ -144,6 +146,8 @@ void MainWindow::makeStoreActions()
     m_actions->add(u"store.import"_s, tr("&Import CSV..."), Group::Store, {QKeySequence(Qt::CTRL | Qt::Key_I)},
                    [this] { m_desk->askImport(); });
     m_actions->add(u"store.export"_s, tr("&Export..."), Group::Store, {}, [this] { m_desk->askExport(); });
+    m_actions->add(u"store.calendar"_s, tr("Due work as a &calendar..."), Group::Store, {},
+                   [this] { m_desk->askCalendar(); });
     m_actions->add(u"store.backup"_s, tr("&Back up..."), Group::Store, {QKeySequence(Qt::CTRL | Qt::Key_B)},
                    [this] { m_desk->askBackup(); });
     m_actions->add(u"quit"_s, tr("&Quit"), Group::Store, {QKeySequence(Qt::CTRL | Qt::Key_Q)}, [this] { close(); });
@@ -243,6 +247,8 @@ void MainWindow::refreshActions()
     enable(u"kits"_s, open);
     enable(u"source"_s, writable);
     enable(u"store.export"_s, open);
+    enable(u"store.calendar"_s, open);
+    enable(u"journey"_s, open);
     enable(u"store.backup"_s, open);
     refreshUnits();
     const bool trends = m_page == Page::Trends && m_stack->currentWidget() == m_trends;

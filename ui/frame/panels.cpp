@@ -16,10 +16,12 @@ Panels::Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const Act
     , m_doses(new RegimensEditor(keeper, theme))
     , m_facts(new FactEditor(keeper, theme))
     , m_guide(new GuidePanel(guide, theme))
+    , m_journey(new JourneyPanel(keeper, theme))
     , m_keys(new KeyPanel(registry, theme))
 {
     for (SidePanel* panel : std::initializer_list<SidePanel*>{m_entry, m_reading, m_tank, m_source, m_entries,
-                                                              m_targets, m_kits, m_doses, m_facts, m_guide, m_keys}) {
+                                                              m_targets, m_kits, m_doses, m_facts, m_guide, m_journey,
+                                                              m_keys}) {
         m_host->add(panel);
     }
     connect(m_tank, &TankEditor::kitsWanted, this, &Panels::showKits);
@@ -96,6 +98,12 @@ void Panels::showDoses(record::LayoutId layout)
 {
     m_doses->setLayout(layout);
     m_host->open(m_doses);
+}
+
+void Panels::showJourney()
+{
+    m_journey->open();
+    m_host->open(m_journey);
 }
 
 void Panels::showSource(record::SourceWaterId source)

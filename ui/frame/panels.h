@@ -14,6 +14,7 @@
 #include "ui/pages/editors/targets_editor.h"
 #include "ui/pages/guide/fact_editor.h"
 #include "ui/pages/guide/guide_panel.h"
+#include "ui/pages/journey/journey_panel.h"
 
 namespace littoral::ui {
 
@@ -39,6 +40,7 @@ public:
     void showTargets(record::TankId tank);
     void showKits();
     void showDoses(record::LayoutId layout);
+    void showJourney();
     void showSource(record::SourceWaterId source);
     void editFact(facts::FactKind kind, const QString& id);
     void addFact(facts::FactKind kind);
@@ -63,6 +65,7 @@ private:
     RegimensEditor* m_doses;
     FactEditor* m_facts;
     GuidePanel* m_guide;
+    JourneyPanel* m_journey;
     KeyPanel* m_keys;
 };
 

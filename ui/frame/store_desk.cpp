@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/store_desk.h"
 
+#include "core/facade/due_calendar.h"
 #include "core/facade/export.h"
 #include "core/facade/import.h"
 #include "core/facade/sample_row.h"
@@ -8,6 +9,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QGuiApplication>
+#include <QSaveFile>
 #include <QWidget>
 
 namespace littoral::ui {
@@ -15,6 +17,8 @@ namespace littoral::ui {
 using namespace Qt::StringLiterals;
 
 namespace {
+
+constexpr int kCalendarDays = 28;
 
 /// The wait cursor while something runs, however it ends.
 class Waiting final
@@ -199,6 +203,29 @@ void StoreDesk::askBackup()
     m_session.setLastBackup(m_keeper.path(), now);
     emit backedUp(now);
     emit told(tr("Backed up to %1 and checked").arg(QDir::toNativeSeparators(path)));
+}
+
+void StoreDesk::askCalendar()
+{
+    const QString path =
+        m_ask.fileToWrite(m_window, tr("Due work as a calendar"),
+                          QFileInfo(m_keeper.path()).absoluteDir().filePath(u"due-work.ics"_s), u"ics"_s);
+    if (path.isEmpty()) {
+        return;
+    }
+    const Waiting waiting;
+    const record::Moment now = m_keeper.clock().now();
+    const QByteArray calendar = facade::dueCalendar(m_keeper.row(), now, now.localDate().addDays(kCalendarDays));
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(calendar) != calendar.size() || !file.commit()) {
+        emit failed(Error{Fault::Storage,
+                          tr("It cannot be written: %1.").arg(file.errorString()).toStdString(),
+                          QDir::toNativeSeparators(path).toStdString(),
+                          {}},
+                    tr("The store is untouched."));
+        return;
+    }
+    emit told(tr("Due work of four weeks written to %1").arg(QDir::toNativeSeparators(path)));
 }
 
 void StoreDesk::addFirstTank(const record::Tank& tank, const record::Layout& layout)

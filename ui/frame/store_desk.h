@@ -31,6 +31,8 @@ public:
     void importFrom(const QStringList& paths);
     void askExport();
     void askBackup();
+    /// Due work of the next weeks as an iCalendar file.
+    void askCalendar();
     /// Adds the first tank, making a store at its usual place when none is open.
     void addFirstTank(const record::Tank& tank, const record::Layout& layout);
     /// Where a store is made when none is open; empty when one is.

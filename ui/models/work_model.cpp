@@ -45,6 +45,7 @@ WorkModel::WorkModel(facade::Keeper& keeper, QObject* parent)
     connect(&keeper, &facade::Keeper::storeOpened, this, &WorkModel::refresh);
     connect(&keeper, &facade::Keeper::storeClosed, this, [this] {
         m_atDayStart.clear();
+        m_rowSeen.clear();
         refresh();
     });
     refresh();
@@ -93,17 +94,48 @@ void WorkModel::appendTank(std::vector<Line>& lines, const record::Tank& tank)
     }
 }
 
+/// Work for the whole row: backup, residual-current device, journeys. What was never entered is only offered and stays
+/// out of the list; what was ticked since it was first shown today stays in it.
+void WorkModel::appendRow(std::vector<Line>& lines)
+{
+    std::vector<care::DueItem> open = care::rowWork(m_keeper.row(), m_keeper.clock().now(), m_day);
+    std::erase_if(open, [&](const care::DueItem& item) { return care::isOffered(item) || item.due > m_day; });
+    const auto isIn = [](const std::vector<care::DueItem>& all, const care::DueItem& item) {
+        return std::ranges::any_of(all, [&](const care::DueItem& other) { return sameRound(other, item); });
+    };
+    for (const care::DueItem& item : open) {
+        if (!isIn(m_rowSeen, item)) {
+            m_rowSeen.push_back(item);
+        }
+    }
+    if (m_rowSeen.empty()) {
+        return;
+    }
+    const QString name = tr("Whole row");
+    lines.push_back({true, false, false, name, {}});
+    for (const care::DueItem& item : open) {
+        lines.push_back({false, false, false, name, item});
+    }
+    for (const care::DueItem& item : m_rowSeen) {
+        if (!isIn(open, item)) {
+            lines.push_back({false, true, false, name, item});
+        }
+    }
+}
+
 void WorkModel::refresh()
 {
     const QDate today = m_keeper.clock().today();
     if (today != m_day) {
         m_day = today;
         m_atDayStart.clear();
+        m_rowSeen.clear();
     }
     std::vector<Line> lines;
     for (const record::Tank& tank : m_keeper.row().tanks) {
         appendTank(lines, tank);
     }
+    appendRow(lines);
     const bool sameShape = std::ranges::equal(lines, m_lines, [](const Line& a, const Line& b) {
         return a.heading == b.heading && a.done == b.done && a.tank == b.tank &&
                (a.heading || sameRound(a.item, b.item));

@@ -57,11 +57,13 @@ private:
     };
 
     void appendTank(std::vector<Line>& lines, const record::Tank& tank);
+    void appendRow(std::vector<Line>& lines);
 
     facade::Keeper& m_keeper;
     std::vector<Line> m_lines;
     QDate m_day;
     std::map<record::LayoutId, std::vector<care::DueItem>> m_atDayStart;
+    std::vector<care::DueItem> m_rowSeen; ///< work for the whole row that was open at some time today
 };
 
 } // namespace littoral::ui

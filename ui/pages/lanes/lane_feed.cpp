@@ -50,17 +50,18 @@ std::vector<LanePtr> LaneFeed::lanes(const std::vector<record::LayoutId>& layout
         if (m_keeper.row().layout(id) == nullptr) {
             continue;
         }
-        Made wanted{m_keeper.revision(), now.localDate(), m_forecasts.result(id), stateOf(id), nullptr};
+        Made wanted{m_keeper.revision(), now.localDate(), m_forecasts.result(id),
+                    stateOf(id),         m_ease.odds(id), nullptr};
         const auto found = m_made.find(id);
         const bool same = found != m_made.end() && found->second.revision == wanted.revision &&
                           found->second.day == wanted.day && found->second.forecast == wanted.forecast &&
-                          found->second.state == wanted.state;
+                          found->second.state == wanted.state && found->second.easeOdds == wanted.easeOdds;
         if (same) {
             wanted.lane = found->second.lane;
         } else {
             const QDate until = wanted.day.addDays(kDaysAhead);
-            wanted.lane = std::make_shared<const facade::LaneModel>(
-                facade::laneOf(m_keeper.row(), id, now, until, wanted.forecast.get(), wanted.state));
+            wanted.lane = std::make_shared<const facade::LaneModel>(facade::laneOf(
+                m_keeper.row(), id, now, until, wanted.forecast.get(), wanted.state, m_ease.question(id)));
             ++m_builds;
         }
         lanes.push_back(wanted.lane);

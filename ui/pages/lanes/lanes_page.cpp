@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/lanes/lanes_page.h"
 
+#include "core/facade/row_load.h"
 #include "core/wording/numbers.h"
+#include "core/wording/sentences.h"
 #include "ui/models/day_words.h"
 #include "ui/models/guide_shelves.h"
 #include "ui/pages/lanes/lanes_bar.h"
@@ -20,6 +22,7 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr int kMinuteMs = 60'000;
+constexpr int kLoadDays = 7;
 
 } // namespace
 
@@ -27,8 +30,10 @@ LanesPage::LanesPage(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme
     : QWidget(parent)
     , m_keeper(keeper)
     , m_forecasts(forecasts)
-    , m_feed(keeper, forecasts)
+    , m_ease(keeper, forecasts)
+    , m_feed(keeper, forecasts, m_ease)
     , m_bar(new LanesBar(theme, m_axis))
+    , m_load((new Text(theme, TextStyle::Secondary))->wrapped())
     , m_view(new LaneView(theme, m_axis))
     , m_why(new WhyStrip(theme, keeper.clock(), [this](const QString& text) {
         const record::Moment day = momentFrom(text, m_keeper.clock().now());
@@ -40,8 +45,15 @@ LanesPage::LanesPage(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_bar);
+    column->addWidget(m_load);
     column->addWidget(m_view, 1);
     column->addWidget(m_why);
+    m_load->setAccessibleName(tr("Work of today and of seven days"));
+    const auto inset = [this, &theme] {
+        m_load->setContentsMargins(theme.px(14), theme.px(4), theme.px(14), theme.px(4));
+    };
+    connect(&theme, &Theme::changed, this, inset);
+    inset();
     setFocusProxy(m_view);
     updateNow();
     m_axis.showAround(28, 21);
@@ -63,6 +75,7 @@ LanesPage::LanesPage(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme
     connect(&m_keeper, &facade::Keeper::storeClosed, this, &LanesPage::refresh);
     // Forecasts arrive one by one; those of one turn of the event loop are drawn together.
     connect(&m_forecasts, &facade::Forecasts::ready, &m_soon, qOverload<>(&QTimer::start));
+    connect(&m_ease, &facade::EaseDesk::weighed, &m_soon, qOverload<>(&QTimer::start));
     connectView();
     connectWork();
     m_minute.start();
@@ -98,7 +111,11 @@ void LanesPage::connectWork()
 {
     const auto markDone = [this](const facade::LaneChip& chip) {
         if (!m_keeper.isReadOnly()) {
-            writeWork(m_keeper.markDone(chip.item, m_keeper.clock().now()), tr("%1: done today.").arg(chip.title));
+            const bool question = chip.item.reason.loosening.has_value();
+            const QString sentence =
+                question ? tr("Water changes eased: %1").arg(wording::easeProposal(*chip.item.reason.loosening))
+                         : tr("%1: done today.").arg(chip.title);
+            writeWork(m_keeper.markDone(chip.item, m_keeper.clock().now()), sentence);
         }
     };
     connect(m_view, &LaneView::doneRequested, this, markDone);
@@ -218,6 +235,7 @@ void LanesPage::refresh()
         m_view->setLanes(std::move(lanes));
     }
     m_why->setReadOnly(m_keeper.hasStore() && m_keeper.isReadOnly());
+    updateLoad();
     updateExtent();
     updateLegend();
     updateWhy();
@@ -226,6 +244,28 @@ void LanesPage::refresh()
         m_empty = empty;
         emit emptyChanged(empty);
     }
+}
+
+/// The row's work, not only that of the lanes on show. Reckoned anew when the record or the day has changed.
+void LanesPage::updateLoad()
+{
+    const record::Moment now = m_keeper.clock().now();
+    const QDate today = now.localDate();
+    if (m_loadDay == today && m_loadRevision == m_keeper.revision()) {
+        return;
+    }
+    m_loadDay = today;
+    m_loadRevision = m_keeper.revision();
+    m_load->setVisible(!m_keeper.row().tanks.empty());
+    const facade::RowLoad load = facade::rowLoad(m_keeper.row(), now, kLoadDays);
+    QString text =
+        wording::rowLoadText(load.minutes(1), load.litres(1), load.minutes(kLoadDays), load.litres(kLoadDays));
+    if (const facade::LoadDay* meeting = load.firstCollision()) {
+        text += QLatin1Char(' ') + tr("%1: %2", "day, which large changes meet")
+                                       .arg(wording::weekdayText(meeting->day, today),
+                                            wording::collisionText(meeting->large, meeting->freerDay, today));
+    }
+    m_load->setText(text);
 }
 
 void LanesPage::updateNow()

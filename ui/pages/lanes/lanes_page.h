@@ -4,6 +4,7 @@
 #include "ui/pages/lanes/lane_feed.h"
 #include "ui/paint/time_axis.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/text.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -33,6 +34,9 @@ public:
     /// What the keyboard is on, for the guide, the closest first: task, entry, parameter, phase.
     [[nodiscard]] QStringList focusedTopics() const;
     [[nodiscard]] const LaneFeed& feed() const { return m_feed; }
+    [[nodiscard]] facade::EaseDesk& ease() { return m_ease; }
+    /// What the row asks of its keeper: minutes and litres of today and of seven days, and where large changes meet.
+    [[nodiscard]] QString loadLine() const { return m_load->text(); }
 
 public slots:
     /// Reads what changed since the last time; cheap when nothing did.
@@ -60,13 +64,18 @@ private:
     void updateExtent();
     void updateLegend();
     void updateWhy();
+    void updateLoad();
     void writeWork(const Result<void>& outcome, const QString& sentence);
 
     facade::Keeper& m_keeper;
     facade::Forecasts& m_forecasts;
     TimeAxis m_axis;
+    facade::EaseDesk m_ease;
     LaneFeed m_feed;
     LanesBar* m_bar;
+    Text* m_load;
+    quint64 m_loadRevision = 0; ///< of the record the line under the bar was reckoned from
+    QDate m_loadDay;
     LaneView* m_view;
     WhyStrip* m_why;
     std::optional<std::vector<record::LayoutId>> m_shown;

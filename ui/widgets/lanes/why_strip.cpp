@@ -105,6 +105,9 @@ void WhyStrip::showWork(const QString& tank, const facade::LaneChip& chip)
     m_title = tr("%1, %2.", "tank, work: the bold beginning of the strip").arg(tank, chip.title);
     m_rest = chip.why;
     m_work = true;
+    const bool question = chip.item.reason.loosening.has_value();
+    m_done->setText(question ? tr("Ease them") : tr("Done today"));
+    m_skip->setText(question ? tr("Leave as it is, with reason") : tr("Skip, with reason"));
     setButtons(true, true);
     applyTheme();
 }
