@@ -196,7 +196,7 @@ void GateExtras::weekSinceAddition(GateCondition& condition) const
     const bool waited = stock.lastAddition->localDate().daysTo(m_at.now.localDate()) >= static_cast<qint64>(kWeek);
     const Limits limits = limitsOf(*m_at.row);
     for (const Reading& reading : m_at.layout->readings) {
-        if (isRaised(reading) && reading.at >= *stock.lastAddition && reading.at <= m_at.now) {
+        if (isRaised(reading, limits) && reading.at >= *stock.lastAddition && reading.at <= m_at.now) {
             condition.state = Known::Unmet;
             condition.value = reading.value;
             condition.reading = reading.id;

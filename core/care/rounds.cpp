@@ -193,8 +193,9 @@ private:
     /// The first reading in the week after an event that says the filter has lost of what it could do.
     [[nodiscard]] const record::Reading* raisedAfter(const Entry& event) const
     {
+        const Limits limits = limitsOf(*m_desk.at.row);
         for (const record::Reading& reading : m_desk.at.layout->readings) {
-            if (isRaised(reading) && reading.at > event.at && reading.at <= m_desk.at.now &&
+            if (isRaised(reading, limits) && reading.at > event.at && reading.at <= m_desk.at.now &&
                 record::daysBetween(event.at, reading.at) <= kReactionDays) {
                 return &reading;
             }

@@ -84,10 +84,10 @@ Against compare(const Reading& reading, double limit)
     return reading.value <= limit ? Against::Below : Against::Above;
 }
 
-bool isRaised(const Reading& reading)
+bool isRaised(const Reading& reading, const Limits& limits)
 {
-    const bool over = (reading.parameter == u"tan"_s && reading.value > limits::kAmmoniaClear) ||
-                      (reading.parameter == u"no2"_s && reading.value > limits::kNitriteClear);
+    const bool over = (reading.parameter == u"tan"_s && reading.value > limits.ammoniaClear) ||
+                      (reading.parameter == u"no2"_s && reading.value > limits.nitriteClear);
     return over && reading.censoring != record::Censoring::Below; // "<0.25" is not above it
 }
 
@@ -97,8 +97,9 @@ const Reading* reactionToAddition(const record::Row& row, const record::LayoutRe
     if (additions.empty()) {
         return nullptr;
     }
+    const Limits limits = limitsOf(row);
     for (auto it = layout.readings.rbegin(); it != layout.readings.rend(); ++it) {
-        if (it->at > now || !isRaised(*it)) {
+        if (it->at > now || !isRaised(*it, limits)) {
             continue;
         }
         if (record::daysBetween(it->at, now) > kReactionDays) {

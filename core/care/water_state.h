@@ -35,7 +35,7 @@ enum class Against { Below, Above, Undecided };
 /// Days after an event for which ammonia or nitrite is laid to it (common practice).
 inline constexpr double kReactionDays = 7.0;
 /// Is it ammonia or nitrite over what counts as clear?
-[[nodiscard]] bool isRaised(const record::Reading& reading);
+[[nodiscard]] bool isRaised(const record::Reading& reading, const Limits& limits);
 /// The newest raised reading that was taken within a week after animals were added, and is no older than a week;
 /// nullptr when there is none.
 [[nodiscard]] const record::Reading* reactionToAddition(const record::Row& row, const record::LayoutRecord& layout,
