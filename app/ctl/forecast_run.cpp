@@ -83,7 +83,7 @@ std::vector<SurprisingReading> surprisingReadings(const record::Row& row, const 
 
 void lookForCauses(TankForecast& one, const record::Moment& asOf)
 {
-    if (!facade::askForCauses(one.forecast->diagnostics)) {
+    if (!forecast::worthExplaining(one.forecast->diagnostics)) {
         return;
     }
     if (const auto causes = forecast::explainContradiction(one.inputs.request)) {

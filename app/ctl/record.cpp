@@ -43,6 +43,9 @@ QString recordText(const record::Row& row, const facade::TrackRecord& record)
                                     wording::wideningText(record.inflation)}) {
         text += sentence.isEmpty() ? QString() : sentence + u'\n';
     }
+    for (const auto& [gate, held] : record.gates) {
+        text += wording::heldGateText(gate, held.closed, held.inside80) + u'\n';
+    }
     if (record.all.readings == 0) {
         return text;
     }
@@ -76,6 +79,15 @@ QJsonObject heldObject(const facade::HeldBands& held)
             {u"pit"_s, pit}};
 }
 
+QJsonObject datesObject(const facade::HeldDates& held)
+{
+    QJsonArray errors;
+    for (const double days : held.errors_d) {
+        errors.append(days);
+    }
+    return {{u"closed"_s, held.closed}, {u"inside_80"_s, held.inside80}, {u"errors_days"_s, errors}};
+}
+
 QByteArray recordJson(const record::Row& row, const facade::TrackRecord& record)
 {
     QJsonObject parameters;
@@ -88,17 +100,16 @@ QByteArray recordJson(const record::Row& row, const facade::TrackRecord& record)
         object.insert(u"layout"_s, facade::layoutTitle(row, layout));
         layouts.append(object);
     }
-    QJsonArray errors;
-    for (const double days : record.dates.errors_d) {
-        errors.append(days);
+    QJsonObject gates;
+    for (const auto& [gate, held] : record.gates) {
+        gates.insert(gate, datesObject(held));
     }
-    const QJsonObject dates{
-        {u"closed"_s, record.dates.closed}, {u"inside_80"_s, record.dates.inside80}, {u"errors_days"_s, errors}};
     return QJsonDocument(QJsonObject{{u"forecasts"_s, record.forecasts},
                                      {u"all"_s, heldObject(record.all)},
                                      {u"parameters"_s, parameters},
                                      {u"layouts"_s, layouts},
-                                     {u"dates"_s, dates},
+                                     {u"dates"_s, datesObject(record.dates)},
+                                     {u"gates"_s, gates},
                                      {u"widening"_s, record.inflation}})
         .toJson();
 }

@@ -13,8 +13,6 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr std::size_t kFlagsThatAsk = 2;
-
 QString kitName(const ForecastCase& inputs, int kit)
 {
     const auto place = static_cast<std::size_t>(std::max(kit, 0));
@@ -28,11 +26,6 @@ QString kitName(const ForecastCase& inputs, int kit)
 }
 
 } // namespace
-
-bool askForCauses(const forecast::Diagnostics& diagnostics)
-{
-    return !diagnostics.fitted || diagnostics.flagged.size() >= kFlagsThatAsk;
-}
 
 QStringList causeSentences(const ForecastCase& inputs, const std::vector<forecast::Explanation>& causes,
                            const QDate& today)

@@ -9,11 +9,7 @@
 
 namespace littoral::facade {
 
-/// Whether the readings contradict each other so far that a cause should be looked for: not fitted, or two of them at
-/// odds with the rest.
-[[nodiscard]] bool askForCauses(const forecast::Diagnostics& diagnostics);
-
-/// What would make them agree, one sentence a cause, most likely first.
+/// What would make contradicting readings agree, one sentence a cause, most likely first.
 [[nodiscard]] QStringList causeSentences(const ForecastCase& inputs, const std::vector<forecast::Explanation>& causes,
                                          const QDate& today);
 

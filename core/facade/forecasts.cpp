@@ -36,7 +36,7 @@ QString run(ForecastResult& result, Learning& learning, const std::stop_token& t
         return QString::fromStdString(answer.error().sentence());
     }
     result.forecast = std::move(answer).value();
-    if (askForCauses(result.forecast.diagnostics)) {
+    if (forecast::worthExplaining(result.forecast.diagnostics)) {
         // A cause that could not be looked for is no reason to withhold the forecast.
         if (auto causes = forecast::explainContradiction(result.inputs.request, token)) {
             result.causes = std::move(causes).value();

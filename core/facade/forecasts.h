@@ -20,7 +20,7 @@ struct ForecastResult
     ForecastCase inputs;
     forecast::Fit fit; ///< the calibrated members, for plans and sliders
     forecast::Forecast forecast;
-    /// What would make contradicting readings agree; looked for only when they do (see askForCauses).
+    /// What would make contradicting readings agree; looked for only when they do (see forecast::worthExplaining).
     std::vector<forecast::Explanation> causes = {};
 };
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/track_record.h"
 
+#include "core/care/gates.h"
 #include "core/facade/case_kits.h"
+#include "core/facade/gate_dates.h"
 #include "core/forecast/milestones.h"
 #include "core/forecast/observation.h"
 
@@ -44,6 +46,7 @@ struct Kept
     std::vector<double> days;
     std::map<QString, Series> series;
     forecast::Band complete{};
+    std::map<QString, forecast::Band> gates; ///< by key
 };
 
 forecast::Band bandFrom(const QJsonArray& array)
@@ -84,6 +87,11 @@ std::optional<Kept> readBack(const record::IssuedForecast& issued)
         }
     }
     kept.complete = bandFrom(body.value(u"complete"_s).toObject().value(u"days"_s).toArray());
+    const QJsonArray gates = body.value(u"gates"_s).toArray();
+    for (const QJsonValue& value : gates) {
+        const QJsonObject gate = value.toObject();
+        kept.gates[gate.value(u"gate"_s).toString()] = bandFrom(gate.value(u"days"_s).toArray());
+    }
     return kept.flooded.isValid() && !kept.days.empty() ? std::optional(kept) : std::nullopt;
 }
 
@@ -296,16 +304,49 @@ std::optional<record::Moment> completedAt(const record::Row& row, const record::
     return std::max(*ammonia.at, *nitrite.at);
 }
 
-void scoreDate(HeldDates& dates, const Kept& kept, const record::Moment& truth)
+void scoreDate(HeldDates& dates, const Kept& kept, const forecast::Band& said, const record::Moment& truth)
 {
     if (kept.asOf >= truth) {
         return; // it had come about by then
     }
     const double day = record::daysBetween(kept.flooded, truth);
     ++dates.closed;
-    dates.inside80 += day >= kept.complete[1] && day <= kept.complete[5] ? 1 : 0;
-    if (std::isfinite(kept.complete[3])) {
-        dates.errors_d.push_back(kept.complete[3] - day);
+    dates.inside80 += day >= said[1] && day <= said[5] ? 1 : 0;
+    if (std::isfinite(said[3])) {
+        dates.errors_d.push_back(said[3] - day);
+    }
+}
+
+/// What came about in one layout, worked out once for all its forecasts.
+struct CameAbout
+{
+    std::optional<record::Moment> complete;
+    std::map<QString, std::vector<GateOpening>> gates; ///< by key
+};
+
+CameAbout cameAbout(const record::Row& row, const record::LayoutRecord& layout)
+{
+    CameAbout truth;
+    truth.complete = completedAt(row, layout);
+    for (const forecast::GateRule& gate : care::gateRules(row, layout.layout.id)) {
+        truth.gates[QString::fromStdString(gate.key)] = gateOpenings(layout, gate);
+    }
+    return truth;
+}
+
+void scoreDates(TrackRecord& record, const Kept& kept, const CameAbout& truth)
+{
+    if (truth.complete) {
+        scoreDate(record.dates, kept, kept.complete, *truth.complete);
+    }
+    for (const auto& [key, openings] : truth.gates) {
+        const auto said = kept.gates.find(key);
+        const auto next = std::ranges::find_if(
+            openings, [&](const GateOpening& opening) { return !opening.shut || *opening.shut > kept.asOf; });
+        // A forecast made while the gate stood open had nothing to say about it.
+        if (said != kept.gates.end() && next != openings.end() && next->opened > kept.asOf) {
+            scoreDate(record.gates[key], kept, said->second, next->opened);
+        }
     }
 }
 
@@ -342,7 +383,7 @@ TrackRecord trackRecord(const record::Row& row, const std::vector<record::Issued
 {
     TrackRecord record;
     Scorer scorer(row, record);
-    std::map<record::LayoutId, std::optional<record::Moment>> completed;
+    std::map<record::LayoutId, CameAbout> truths;
     for (const record::IssuedForecast& one : issued) {
         const record::LayoutRecord* layout = row.layout(one.layout);
         const auto kept = layout == nullptr ? std::nullopt : readBack(one);
@@ -351,12 +392,11 @@ TrackRecord trackRecord(const record::Row& row, const std::vector<record::Issued
         }
         ++record.forecasts;
         scorer.score(*layout, *kept);
-        if (!completed.contains(one.layout)) {
-            completed[one.layout] = completedAt(row, *layout);
+        auto truth = truths.find(one.layout);
+        if (truth == truths.end()) {
+            truth = truths.emplace(one.layout, cameAbout(row, *layout)).first;
         }
-        if (const auto& truth = completed[one.layout]) {
-            scoreDate(record.dates, *kept, *truth);
-        }
+        scoreDates(record, *kept, truth->second);
     }
     record.inflation = wideningOf(record.all.pit);
     return record;

@@ -47,7 +47,8 @@ struct TrackRecord
     HeldBands all;
     std::map<record::LayoutId, HeldBands> layouts;
     std::map<QString, HeldBands> parameters;
-    HeldDates dates;
+    HeldDates dates;                    ///< ends of the cycle
+    std::map<QString, HeldDates> gates; ///< by the gate's key, each as `dates`
     /// Widening that would have made past bands hold what they said (1: none; needs 30 readings, else 1).
     double inflation = 1.0;
 };
@@ -55,7 +56,7 @@ struct TrackRecord
 /// Scores every kept forecast against the readings made after it was issued. A reading is scored once per forecast, up
 /// to 28 days ahead. Dates are judged by the readings, too: the end of the cycle came about when ammonia and nitrite
 /// read below 0.25 ppm and went on doing so for a week and to the last reading, halfway between the last reading that
-/// was not clear and the first that was.
+/// was not clear and the first that was. A gate came about as gateOpenings says, the first time after the forecast.
 [[nodiscard]] TrackRecord trackRecord(const record::Row& row, const std::vector<record::IssuedForecast>& issued);
 /// Of every layout in the row.
 [[nodiscard]] Result<TrackRecord> trackRecord(const record::Row& row, const store::Store& store);

@@ -106,6 +106,11 @@ std::vector<double> changeDays(const TankCase& tank)
 
 } // namespace
 
+bool worthExplaining(const Diagnostics& diagnostics)
+{
+    return !diagnostics.fitted || !diagnostics.flagged.empty();
+}
+
 Result<std::vector<Explanation>> explainContradiction(const Request& request, std::stop_token stop)
 {
     if (const auto sound = checkRequest(request); !sound) {

@@ -24,11 +24,14 @@ struct Explanation
     double odds = 0.0; ///< against 'nothing of the kind', to one, prior odds included
 };
 
+/// Whether the readings contradict each other so far that a cause should be looked for while somebody waits: not
+/// fitted, or one of them at odds with the rest.
+[[nodiscard]] bool worthExplaining(const Diagnostics& diagnostics);
+
 /// Causes that the readings favour by at least three to one, best first. Each cause is tried by calibrating to the case
 /// as it would then be and comparing how probable the readings are (Bayes factor times prior odds of 1 to 20 for a
-/// unit or a change, 1 to 50 for a kit). Takes about a second: for cases whose forecast flags readings or is not
-/// fitted. Silence proves nothing: coarse cards hide most such mistakes (on simulated tanks a fifth of dead kits were
-/// named).
+/// unit or a change, 1 to 50 for a kit). Takes about half a second. Silence proves nothing: coarse
+/// cards hide most such mistakes (littoral_skill --mistakes prints how many are named on simulated tanks).
 [[nodiscard]] Result<std::vector<Explanation>> explainContradiction(const Request& request, std::stop_token stop = {});
 
 } // namespace littoral::forecast

@@ -175,17 +175,20 @@ double ReadingModel::upTo(std::ptrdiff_t k, double x) const
 double ReadingModel::cardLikelihood(double m) const
 {
     const double x = std::log(m + m_offset);
+    // Mostly one step was read: each of these is an integral of the normal, and this is where calibrations spend time.
+    const bool single = m_first == m_last;
     const double last = upTo(m_last, x);
-    const double first = upTo(m_first, x);
+    const double first = single ? last : upTo(m_first, x);
     const double beforeFirst = upTo(m_first - 1, x);
+    const double beforeLast = single ? beforeFirst : upTo(m_last - 1, x);
     // A reading slips to a neighbouring step; at the ends of the card the slip stays where it is.
-    double slippedUp = upTo(m_last - 1, x) - upTo(m_first - 2, x);
+    double slippedUp = beforeLast - upTo(m_first - 2, x);
     if (m_first == 0) {
-        slippedUp += upTo(0, x);
+        slippedUp += first;
     }
     double slippedDown = upTo(m_last + 1, x) - first;
     if (m_last == m_steps - 1) {
-        slippedDown += 1.0 - upTo(m_steps - 2, x);
+        slippedDown += 1.0 - beforeLast;
     }
     const double read =
         (1.0 - 2.0 * kNeighbourShare) * (last - beforeFirst) + kNeighbourShare * (slippedUp + slippedDown);

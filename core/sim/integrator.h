@@ -33,6 +33,7 @@ template <typename Real, std::size_t N> struct DenseStep
 {
     double start = 0.0;
     double length = 0.0;
+    double end = 0.0; ///< start + length, but exactly the day asked for where that was the aim
     const std::array<Real, N>* from = nullptr;
     const std::array<Real, N>* to = nullptr;
     const std::array<std::array<Real, N>, 7>* slopes = nullptr;
@@ -82,11 +83,14 @@ public:
     {
     }
 
-    /// Call after the state or the rates changed other than by integration.
-    LITTORAL_INLINE void restart()
+    /// Call after the rates changed other than by integration; jumped: the state, too, so that what the last steps told
+    /// about the next one's length no longer holds.
+    LITTORAL_INLINE void restart(bool jumped)
     {
         m_haveSlope = false;
-        m_next = std::min(m_next, m_control.firstStep);
+        if (jumped) {
+            m_next = std::min(m_next, m_control.firstStep);
+        }
     }
 
     [[nodiscard]] int steps() const { return m_steps; }
@@ -124,14 +128,15 @@ public:
                 }
                 continue;
             }
-            observer(DenseStep<Real, N>{t, h, &y, &m_trial, &m_slopes});
+            const double reached = last ? end : t + h;
+            observer(DenseStep<Real, N>{t, h, reached, &y, &m_trial, &m_slopes});
             const double grown = h * std::clamp(0.9 * std::pow(std::max(error, 1e-8), -0.2), 0.2, 5.0);
             // A step cut short by the end of the stretch says little about how long the next may be.
             m_next = std::min(last && grown < m_next ? std::max(grown, std::min(m_next, 5.0 * h)) : grown,
                               m_control.longestStep);
             y = m_trial;
             m_slopes[0] = m_slopes[6];
-            t = last ? end : t + h;
+            t = reached;
         }
         return true;
     }
@@ -196,9 +201,10 @@ private:
         Real worst{};
         for (std::size_t i = 0; i < N; ++i) {
             if (!m_control.components[i].mayBeNegative) {
-                // Positive when the trial lies below both the limit and where it came from.
-                const Real limit = -larger(larger(-y[i], Real{}), broadcast<Real>(1e-13));
-                worst = larger(worst, limit - m_trial[i]);
+                // Above zero when the trial lies below both the limit and where it came from.
+                const Real was = positive(-y[i]);
+                const Real allowed = was + positive(1e-13 - was);
+                worst += positive(-m_trial[i] - allowed);
             }
         }
         return largestLane(worst) > 0.0;

@@ -5,21 +5,17 @@
 #include <cmath>
 #include <cstddef>
 
-#ifdef __SSE2__
-#include <emmintrin.h>
-#endif
-
 // Everything here is inlined into its caller, so how a vector would be passed between functions never matters.
 #pragma GCC diagnostic ignored "-Wpsabi"
 
 #define LITTORAL_INLINE [[gnu::always_inline]] inline
 
 /// Several members side by side. A Pack holds one number of each of kLanes members and computes on all of them at
-/// once;
-/// formulas are templates over Real, which is double for one member or Pack for several.
+/// once; formulas are templates over Real, which is double for one member or Pack for several.
 namespace littoral::sim {
 
-inline constexpr std::size_t kLanes = 4;
+/// Eight doubles fill one register of the widest kind (AVX-512) and two of the kind before.
+inline constexpr std::size_t kLanes = 8;
 
 /// A struct round the compiler's vector type, for its alignment: the bare type is aligned to what the base instruction
 /// set wants, which is less than what code compiled for a wider one relies on.
@@ -50,17 +46,6 @@ struct alignas(kLanes * sizeof(double)) Pack
     LITTORAL_INLINE friend Pack operator*(double a, const Pack& b) { return {a * b.v}; }
 };
 
-/// The larger of a and b, lane by lane.
-LITTORAL_INLINE double larger(double a, double b)
-{
-    return a > b ? a : b;
-}
-
-LITTORAL_INLINE Pack larger(const Pack& a, const Pack& b)
-{
-    return {a.v > b.v ? a.v : b.v};
-}
-
 LITTORAL_INLINE double magnitude(double a)
 {
     return std::fabs(a);
@@ -68,7 +53,21 @@ LITTORAL_INLINE double magnitude(double a)
 
 LITTORAL_INLINE Pack magnitude(const Pack& a)
 {
-    return larger(a, -a);
+    using Bits = long long __attribute__((vector_size(kLanes * sizeof(long long))));
+    return {reinterpret_cast<Pack::Vector>(reinterpret_cast<Bits>(a.v) & 0x7fffffffffffffffLL)};
+}
+
+/// a where it is above zero, else zero, exactly. Reckoned rather than chosen: where a pack takes several registers the
+/// compiler compares lane by lane.
+template <typename Real> LITTORAL_INLINE Real positive(const Real& a)
+{
+    return 0.5 * (a + magnitude(a));
+}
+
+/// The larger of a and b to within their rounding, lane by lane; NaN where either is.
+template <typename Real> LITTORAL_INLINE Real larger(const Real& a, const Real& b)
+{
+    return 0.5 * ((a + b) + magnitude(a - b));
 }
 
 /// Square root, lane by lane; arguments must not be negative.
@@ -79,18 +78,11 @@ LITTORAL_INLINE double root(double a)
 
 LITTORAL_INLINE Pack root(const Pack& a)
 {
-    Pack result = a;
-#ifdef __SSE2__
-    for (std::size_t i = 0; i < kLanes; i += 2) {
-        const __m128d half = _mm_sqrt_pd(_mm_set_pd(a.v[i + 1], a.v[i]));
-        result.v[i] = half[0];
-        result.v[i + 1] = half[1];
-    }
-#else
+    // One instruction for all lanes where errno is not asked for (see the options of sim/run.cpp).
+    Pack result;
     for (std::size_t i = 0; i < kLanes; ++i) {
         result.v[i] = std::sqrt(a.v[i]);
     }
-#endif
     return result;
 }
 

@@ -7,11 +7,11 @@
 #include <cmath>
 #include <limits>
 
-// The same loop is compiled for plain x86-64 and for AVX2 and chosen when the program starts. AVX2 without fused
-// multiply-add rounds exactly as the plain version does, so both give the same bytes.
+// The same loop is compiled for plain x86-64, for AVX2 and for AVX-512 and chosen when the program starts. Products and
+// sums are never fused (-ffp-contract=off), so all of them round alike and give the same bytes.
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && !defined(__SANITIZE_THREAD__) &&                \
     !defined(__SANITIZE_ADDRESS__)
-#define LITTORAL_CLONES __attribute__((target_clones("default", "avx2")))
+#define LITTORAL_CLONES __attribute__((target_clones("default", "avx2", "avx512f")))
 #else
 #define LITTORAL_CLONES
 #endif
@@ -76,7 +76,7 @@ void fillLane(PackSetup& pack, std::size_t lane, const Member& m, const Scenario
 LITTORAL_INLINE void applyChange(const PackEvents& e, const Event& event, State<Pack>& y)
 {
     const Pack wanted = e.changeGain * event.amount;
-    const Pack f = -larger(-wanted, broadcast<Pack>(-kLargestChange));
+    const Pack f = wanted - positive(wanted - kLargestChange);
     const std::size_t s = event.source;
     y[kTotalAmmonia] += f * (e.sourceAmmonia[s] - y[kTotalAmmonia]);
     y[kNitrite] -= f * y[kNitrite];
@@ -104,7 +104,7 @@ LITTORAL_INLINE void applyEvent(const PackEvents& e, const Event& event, State<P
         c.feed = e.efficiency * event.amount;
         break;
     case EventKind::ExcretionChange:
-        c.excretion = larger(c.excretion + e.efficiency * event.amount, Pack{});
+        c.excretion = positive(c.excretion + e.efficiency * event.amount);
         break;
     case EventKind::Starter:
         applySeed(e, e.starter, event.amount, y);
@@ -123,6 +123,12 @@ LITTORAL_INLINE void applyEvent(const PackEvents& e, const Event& event, State<P
         c.uptake *= e.laterUptake;
         break;
     }
+}
+
+/// Does the event move the state itself, or only the rates?
+LITTORAL_INLINE bool jumps(EventKind kind)
+{
+    return kind != EventKind::FeedRate && kind != EventKind::ExcretionChange && kind != EventKind::OutlookBegins;
 }
 
 using Curve = DenseStep<Pack, kStateCount>::Curve;
@@ -154,19 +160,18 @@ public:
     {
         const Curve tan = step.curve(kTotalAmmonia);
         const Curve nitrite = step.curve(kNitrite);
-        const double end = step.start + step.length;
-        addMeans(step.start, end, step.length, tan, nitrite);
-        if (m_next < m_samples.size() && m_samples[m_next] <= end) {
+        addMeans(step.start, step.end, step.length, tan, nitrite);
+        if (m_next < m_samples.size() && m_samples[m_next] <= step.end) {
             const Curve nitrate = step.curve(kNitrate);
             const Curve alkalinity = step.curve(kAlkalinity);
             const Curve capacityA = step.curve(kAmmoniaCapacity);
             const Curve capacityN = step.curve(kNitriteCapacity);
             do {
                 const double theta = std::clamp((m_samples[m_next] - step.start) / step.length, 0.0, 1.0);
-                m_trace.samples[m_next++] = {larger(tan.at(theta), Pack{}),       larger(nitrite.at(theta), Pack{}),
-                                             larger(nitrate.at(theta), Pack{}),   alkalinity.at(theta),
-                                             larger(capacityA.at(theta), Pack{}), larger(capacityN.at(theta), Pack{})};
-            } while (m_next < m_samples.size() && m_samples[m_next] <= end);
+                m_trace.samples[m_next++] = {positive(tan.at(theta)),       positive(nitrite.at(theta)),
+                                             positive(nitrate.at(theta)),   alkalinity.at(theta),
+                                             positive(capacityA.at(theta)), positive(capacityN.at(theta))};
+            } while (m_next < m_samples.size() && m_samples[m_next] <= step.end);
         }
     }
 
@@ -203,6 +208,53 @@ struct NoRecorder
     LITTORAL_INLINE void operator()(const DenseStep<Pack, kStateCount>&) {}
 };
 
+/// Fills PackTrace::atStops from the accepted steps, so that a stop between events costs no step of its own.
+class StopReader final
+{
+public:
+    StopReader(const std::vector<double>& stops, PackTrace& trace)
+        : m_stops(stops)
+        , m_trace(trace)
+    {
+    }
+
+    LITTORAL_INLINE void begin(double day, const State<Pack>& y)
+    {
+        while (m_next < m_stops.size() && m_stops[m_next] <= day) {
+            m_trace.atStops[m_next++] = y;
+        }
+    }
+
+    LITTORAL_INLINE void operator()(const DenseStep<Pack, kStateCount>& step)
+    {
+        for (; m_next < m_stops.size() && m_stops[m_next] <= step.end; ++m_next) {
+            const double theta = std::clamp((m_stops[m_next] - step.start) / step.length, 0.0, 1.0);
+            State<Pack>& y = m_trace.atStops[m_next];
+            for (std::size_t i = 0; i < kStateCount; ++i) {
+                const Pack value = step.curve(i).at(theta);
+                y[i] = i == kAlkalinity ? value : positive(value);
+            }
+        }
+    }
+
+private:
+    const std::vector<double>& m_stops;
+    PackTrace& m_trace;
+    std::size_t m_next = 0;
+};
+
+/// Shows each accepted step to both. A struct and not a lambda, which would be compiled once, for the plainest machine.
+template <typename Observer> struct Watch
+{
+    StopReader& stops;
+    Observer& observer;
+    LITTORAL_INLINE void operator()(const DenseStep<Pack, kStateCount>& step)
+    {
+        stops(step);
+        observer(step);
+    }
+};
+
 template <bool Injected, typename Observer>
 LITTORAL_INLINE bool loop(const Scenario& scenario, const PackSetup& setup, const StepControl<kStateCount>& control,
                           PackTrace& trace, Observer& observer)
@@ -212,34 +264,34 @@ LITTORAL_INLINE bool loop(const Scenario& scenario, const PackSetup& setup, cons
     State<Pack> y = setup.start;
     double t = scenario.startDay;
     std::size_t event = 0;
-    std::size_t stop = 0;
+    StopReader stops(scenario.stops, trace);
+    Watch<Observer> watch{stops, observer};
     while (event < scenario.events.size() && scenario.events[event].day < t) {
         ++event;
     }
+    stops.begin(t, y);
     observer.begin(t, y);
     bool sound = true;
     for (;;) {
         const double eventDay = event < scenario.events.size() ? scenario.events[event].day : scenario.endDay;
-        const double stopDay = stop < scenario.stops.size() ? scenario.stops[stop] : scenario.endDay;
-        const double next = std::min({eventDay, stopDay, scenario.endDay});
-        if (next > t && !integrator.advance(model, t, y, next, observer)) {
+        const double next = std::min(eventDay, scenario.endDay);
+        if (next > t && !integrator.advance(model, t, y, next, watch)) {
             sound = false;
             break;
-        }
-        while (stop < scenario.stops.size() && scenario.stops[stop] <= t) {
-            trace.atStops[stop++] = y;
         }
         // Events at the very end are not applied: whoever asks for that day wants the value before them.
         if (t >= scenario.endDay) {
             break;
         }
         bool changed = false;
+        bool jumped = false;
         while (event < scenario.events.size() && scenario.events[event].day <= t) {
+            jumped = jumped || jumps(scenario.events[event].kind);
             applyEvent(setup.events, scenario.events[event++], y, model.coefficients());
             changed = true;
         }
         if (changed) {
-            integrator.restart();
+            integrator.restart(jumped);
         }
     }
     trace.end = y;

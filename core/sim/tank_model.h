@@ -62,9 +62,9 @@ template <bool Injected> struct WaterFactors
             both.ammonia = blend(on.ammonia, both.ammonia, c.shareOn);
             both.nitrite = blend(on.nitrite, both.nitrite, c.shareOn);
         }
-        const Real positive = larger(alkalinity, Real{});
-        both.ammonia.over *= c.ammoniaTemperature * positive;
-        both.ammonia.under *= positive + kAlkalinityHalf_meq_per_L;
+        const Real buffer = positive(alkalinity);
+        both.ammonia.over *= c.ammoniaTemperature * buffer;
+        both.ammonia.under *= buffer + kAlkalinityHalf_meq_per_L;
         both.nitrite.over *= c.nitriteTemperature;
         return both;
     }
@@ -103,13 +103,12 @@ public:
     /// Time does not enter: rates change only through events.
     LITTORAL_INLINE void operator()(const State<Real>& y, State<Real>& rate) const
     {
-        const Real zero{};
-        const Real tan = larger(y[kTotalAmmonia], zero);
-        const Real nitrite = larger(y[kNitrite], zero);
-        const Real nitrate = larger(y[kNitrate], zero);
-        const Real capacityA = larger(y[kAmmoniaCapacity], zero);
-        const Real capacityN = larger(y[kNitriteCapacity], zero);
-        const Real plants = larger(y[kPlants], zero);
+        const Real tan = positive(y[kTotalAmmonia]);
+        const Real nitrite = positive(y[kNitrite]);
+        const Real nitrate = positive(y[kNitrate]);
+        const Real capacityA = positive(y[kAmmoniaCapacity]);
+        const Real capacityN = positive(y[kNitriteCapacity]);
+        const Real plants = positive(y[kPlants]);
 
         const auto factor = Factors::of(m_c, tan, nitrite, y[kAlkalinity]);
         const Real useA = factor.ammonia.over * tan / (factor.ammonia.under * (m_c.ammoniaHalf + tan));
@@ -117,9 +116,9 @@ public:
         const Real oxidisedA = capacityA * useA;
         const Real oxidisedN = capacityN * useN;
 
-        const Real fast = m_c.fastSoil * larger(y[kFastSoil], zero);
-        const Real slow = m_c.slowSoil * larger(y[kSlowSoil], zero);
-        const Real rotted = m_c.ammonification * larger(y[kOrganic], zero);
+        const Real fast = m_c.fastSoil * positive(y[kFastSoil]);
+        const Real slow = m_c.slowSoil * positive(y[kSlowSoil]);
+        const Real rotted = m_c.ammonification * positive(y[kOrganic]);
         const Real denitrified = m_c.denitrification * nitrate;
 
         // Plants take ammonia first; the share of it is sA = tan / (half + tan), the rest of the demand is for nitrate.

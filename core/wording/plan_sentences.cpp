@@ -295,6 +295,19 @@ QString heldDatesText(int closed, int inside)
                              .arg(QString::number(closed), QString::number(inside));
 }
 
+QString heldGateText(const QString& gate, int closed, int inside)
+{
+    if (closed <= 0) {
+        return {};
+    }
+    return closed == 1
+               ? (inside > 0
+                      ? words("Of 1 date of %1 that has come about, the 8-in-10 range held it.").arg(gate)
+                      : words("Of 1 date of %1 that has come about, the 8-in-10 range did not hold it.").arg(gate))
+               : words("Of %1 dates of %2 that have come about, the 8-in-10 ranges held %3.")
+                     .arg(QString::number(closed), gate, QString::number(inside));
+}
+
 QString wideningText(double inflation)
 {
     if (inflation <= 1.0) {

@@ -71,6 +71,8 @@ enum class LearnedKind { SoilRelease, SoilRate, SoilBuffering, SourceNitrate, So
 [[nodiscard]] QString sharpnessText(double error, double persistence);
 /// "Of 6 dates that have come about, the 8-in-10 ranges held 5."
 [[nodiscard]] QString heldDatesText(int closed, int inside);
+/// The same of one gate's dates; `gate` is its key. Empty when none has come about.
+[[nodiscard]] QString heldGateText(const QString& gate, int closed, int inside);
 /// How much wider earlier bands would have had to be; empty at 1.
 [[nodiscard]] QString wideningText(double inflation);
 

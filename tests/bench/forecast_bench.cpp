@@ -23,8 +23,8 @@ double worstOf(const std::vector<double>& values)
     return *std::max_element(values.begin(), values.end());
 }
 
-/// Four members to day 60 in lockstep; items are single runs.
-void runFourLanes(benchmark::State& state, const bench::Ensemble& ensemble)
+/// kLanes members to day 60 in lockstep; items are single runs.
+void runLanes(benchmark::State& state, const bench::Ensemble& ensemble)
 {
     sim::PackTrace trace;
     std::size_t next = 0;
@@ -89,7 +89,7 @@ int main(int argc, char** argv)
     }
     const bench::Ensemble ensemble = bench::ensembleOf(kMembers);
     const bench::Tolerance tolerance = bench::reportSpeedRatio(ensemble, kDisplayTolerance);
-    benchmark::RegisterBenchmark("runFourLanes", runFourLanes, ensemble)->Unit(benchmark::kMicrosecond);
+    benchmark::RegisterBenchmark("runLanes", runLanes, ensemble)->Unit(benchmark::kMicrosecond);
     benchmark::RegisterBenchmark("runOdeintAlone", runOdeintAlone, ensemble, tolerance)->Unit(benchmark::kMicrosecond);
     benchmark::RunSpecifiedBenchmarks();
     benchmark::Shutdown();

@@ -14,6 +14,7 @@
 #include <cstdio>
 #include <ctime>
 #include <optional>
+#include <string>
 
 namespace littoral::bench {
 
@@ -242,9 +243,9 @@ Tolerance reportSpeedRatio(const Ensemble& ensemble, double ourTolerance)
         "One 60-day run with %zu events, mean over %zu members; errors of ammonia and nitrite in %% of the card's "
         "first step,\nbefore every event and at the end, against odeint at 1e-11\n",
         ensemble.scenario.events.size(), ensemble.members.size());
-    std::printf("  %-44s %7.1f us  error: median %.4f, 99 of 100 below %.3f (%s 1), worst %.2f\n",
-                "our four lanes, 1e-4", ourTime, ours.median, ours.high, ours.high < 1.0 ? "below" : "not below",
-                ours.worst);
+    const std::string name = "our " + std::to_string(sim::kLanes) + " lanes, 1e-4";
+    std::printf("  %-44s %7.1f us  error: median %.4f, 99 of 100 below %.3f (%s 1), worst %.2f\n", name.c_str(),
+                ourTime, ours.median, ours.high, ours.high < 1.0 ? "below" : "not below", ours.worst);
     const std::optional<Fitting> fitting = fastestOdeint(ensemble, ours, exact);
     if (!fitting) {
         std::puts("  odeint reached our accuracy at none of the tolerances tried");

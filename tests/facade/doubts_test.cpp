@@ -8,19 +8,6 @@ namespace {
 
 using namespace Qt::StringLiterals;
 
-TEST(Doubts, AskForCausesOnlyWhenReadingsContradict)
-{
-    forecast::Diagnostics diagnostics;
-    EXPECT_FALSE(askForCauses(diagnostics));
-    diagnostics.flagged = {{1, 0.005}};
-    EXPECT_FALSE(askForCauses(diagnostics)) << "one odd test is flagged by itself";
-    diagnostics.flagged.push_back({2, 0.004});
-    EXPECT_TRUE(askForCauses(diagnostics));
-    diagnostics.flagged.clear();
-    diagnostics.fitted = false;
-    EXPECT_TRUE(askForCauses(diagnostics));
-}
-
 TEST(Doubts, CausesNameTheKitOrTheDay)
 {
     ForecastCase inputs;

@@ -64,7 +64,7 @@ inline std::vector<Row> readRows(const std::string& path)
 /// What each draw of the prior did under one condition; days, kNotByLast when not by kRunDays.
 struct Courses
 {
-    std::vector<double> ammoniaPeak, nitritePeak, ammoniaGone, nitriteGone, complete, ammoniaDay5;
+    std::vector<double> ammoniaPeak, nitritePeak, ammoniaGone, nitriteGone, complete, mature, ammoniaDay5;
 };
 inline constexpr double kRunDays = 90.0;
 inline constexpr std::size_t kSamplesPerDay = 4;
@@ -84,12 +84,26 @@ inline double peakDay(const std::vector<double>& values)
     return static_cast<double>(std::max_element(values.begin(), values.end()) - values.begin()) / kSamplesPerDay;
 }
 
+/// From when both guilds have nine tenths of the capacity they end with: the full removal rate for the load in force.
+inline double matureDay(const std::vector<double>& ammonia, const std::vector<double>& nitrite)
+{
+    constexpr double kFull = 0.9;
+    for (std::size_t i = ammonia.size(); i-- > 0;) {
+        if (ammonia[i] < kFull * ammonia.back() || nitrite[i] < kFull * nitrite.back()) {
+            return static_cast<double>(i + 1) / kSamplesPerDay;
+        }
+    }
+    return 0.0;
+}
+
 inline void fileLane(const sim::PackTrace& trace, std::size_t lane, const DoseDays& doses, Courses& out)
 {
-    std::vector<double> ammonia, nitrite, meanAmmonia, meanNitrite;
+    std::vector<double> ammonia, nitrite, meanAmmonia, meanNitrite, ammoniaCapacity, nitriteCapacity;
     for (const sim::Sample& sample : trace.samples) {
         ammonia.push_back(sample.totalAmmonia[lane]);
         nitrite.push_back(sample.nitrite[lane]);
+        ammoniaCapacity.push_back(sample.ammoniaCapacity[lane]);
+        nitriteCapacity.push_back(sample.nitriteCapacity[lane]);
     }
     for (std::size_t i = 0; i < trace.meanAmmonia.size(); ++i) {
         meanAmmonia.push_back(trace.meanAmmonia[i][lane]);
@@ -100,6 +114,7 @@ inline void fileLane(const sim::PackTrace& trace, std::size_t lane, const DoseDa
     out.ammoniaGone.push_back(goneDay(ammonia));
     out.nitriteGone.push_back(goneDay(nitrite));
     out.complete.push_back(completionDay(meanAmmonia, meanNitrite, 0.0, doses, kRunDays - kClearTail_d));
+    out.mature.push_back(matureDay(ammoniaCapacity, nitriteCapacity));
     out.ammoniaDay5.push_back(ammonia[5 * kSamplesPerDay]);
 }
 
@@ -146,8 +161,11 @@ inline TankCase bareTank(double temperature_C)
 inline TankCase caseOf(const std::string& condition)
 {
     if (condition == "early plateau") {
+        // Fish from day 0 brought it to 3 mg N/L by day 3.
         TankCase tank = bareTank(25.0);
-        tank.events.push_back({3.0, EventKind::AmmoniaDose, 3.0, 0});
+        for (const double day : {0.5, 1.5, 2.5}) {
+            tank.events.push_back({day, EventKind::AmmoniaDose, 1.0, 0});
+        }
         return tank;
     }
     if (condition == "sludge seed") {
@@ -232,6 +250,9 @@ private:
         }
         if (row.id == "M06" || row.id == "M08") {
             return c.ammoniaGone;
+        }
+        if (row.id == "M10") {
+            return c.mature;
         }
         if (row.id == "M09") {
             std::vector<double> gaps;

@@ -173,6 +173,17 @@ TEST(Contradiction, NamesTheKitOnTheWrongBasis)
     EXPECT_GE(found->front().odds, 3.0);
 }
 
+TEST(Contradiction, IsLookedIntoFromTheFirstReadingAtOdds)
+{
+    Diagnostics diagnostics;
+    EXPECT_FALSE(worthExplaining(diagnostics));
+    diagnostics.flagged = {{1, 0.005}};
+    EXPECT_TRUE(worthExplaining(diagnostics));
+    diagnostics.flagged.clear();
+    diagnostics.fitted = false;
+    EXPECT_TRUE(worthExplaining(diagnostics));
+}
+
 TEST(Contradiction, SaysNothingOfSoundReadings)
 {
     const auto found = explainContradiction(ask(cases::fiveReadings()));

@@ -120,7 +120,8 @@ TEST(WaterFactors, NitrificationEatsItsAlkalinity)
     m.start[kTotalAmmonia] = 3.0;
     m.start[kAmmoniaCapacity] = m.start[kNitriteCapacity] = 2.0;
     m.start[kAlkalinity] = 2.0;
-    const std::array<Member, kLanes> members{m, m, m, m};
+    std::array<Member, kLanes> members;
+    members.fill(m);
     Scenario scenario;
     scenario.endDay = 20.0;
     PackTrace trace;

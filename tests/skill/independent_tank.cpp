@@ -163,6 +163,18 @@ struct Course
     }
 };
 
+/// Ammonia at the limit is all oxidised by the fast and the thrifty; only what the fast leave is nitrite to deal with.
+double carriesAt(const Truth& t, double vigour)
+{
+    constexpr double kAmmonia = 0.25 / kCardUnits[0];
+    constexpr double kNitrite = 0.25 / kCardUnits[1];
+    const double fast = t.fast * std::min(1.0, kAmmonia / t.ramp) * vigour;
+    const double both = fast + t.thrifty * kAmmonia / (t.thriftyHalf + kAmmonia) * vigour;
+    const double nitrite =
+        t.nitrifier * kNitrite / (t.nitriteHalf + kNitrite + kNitrite * kNitrite / t.nitriteInhibition) * vigour;
+    return std::min(both, nitrite * both / std::max(fast, 1e-12));
+}
+
 void live(SimulatedTank& tank, Truth t, Random& r)
 {
     Course water{t.sourceAmmonia, 0.0, t.sourceNitrate};
@@ -173,6 +185,7 @@ void live(SimulatedTank& tank, Truth t, Random& r)
         tank.water[0].push_back(water.ammonia);
         tank.water[1].push_back(water.nitrite);
         tank.water[2].push_back(water.nitrate);
+        tank.carries.push_back(carriesAt(t, t.warmth * std::exp(wander)));
         wander += -0.02 * wander + 0.025 * r.normal();
         for (int s = 0; s < kStepsPerSample; ++s) {
             const double h = 1.0 / (kPerDay * kStepsPerSample);
@@ -183,6 +196,12 @@ void live(SimulatedTank& tank, Truth t, Random& r)
             water.step(t, day, h, t.warmth * std::exp(wander));
         }
     }
+}
+
+void happenToo(std::vector<forecast::Event>& actual, const std::vector<forecast::Event>& unlogged)
+{
+    actual.insert(actual.end(), unlogged.begin(), unlogged.end());
+    std::stable_sort(actual.begin(), actual.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
 }
 
 void findCompletion(SimulatedTank& tank)
@@ -217,7 +236,7 @@ double spread(Random& random, double median, double sd)
     return median * std::exp(sd * random.normal());
 }
 
-SimulatedTank simulate(StartMethod method, std::uint64_t seed, std::uint64_t index)
+SimulatedTank simulate(StartMethod method, std::uint64_t seed, std::uint64_t index, const Mishap& mishap)
 {
     const std::uint64_t own = mixSeed(mixSeed(seed, static_cast<std::uint64_t>(method)), index);
     Random keeperRandom(own, kKeeperStream);
@@ -226,8 +245,11 @@ SimulatedTank simulate(StartMethod method, std::uint64_t seed, std::uint64_t ind
     Random courseRandom(own, kCourseStream);
     Random cardRandom(own, kCardStream);
     SimulatedTank tank;
-    const Keeper keeper = keeperOf(keeperRandom);
+    Keeper keeper = keeperOf(keeperRandom);
+    keeper.printsNitrogen = mishap.printsNitrogen;
+    keeper.dead = mishap.dead;
     writeLog(method, keeper, tank, logRandom);
+    happenToo(tank.actual, mishap.unlogged);
     live(tank, truthOf(method, tank.log, truthRandom), courseRandom);
     findCompletion(tank);
     readCards(keeper, tank, cardRandom);

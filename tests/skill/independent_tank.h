@@ -53,14 +53,27 @@ struct SimulatedTank
     forecast::TankCase log;                   ///< what the keeper told: setup, events, all readings to the end
     std::vector<forecast::Event> actual;      ///< what happened: the log's events and those nobody wrote down
     std::array<std::vector<double>, 3> water; ///< true mg N/L by Substance, kPerDay samples a day from day 0
-    double complete = 0.0;                    ///< true completion day, infinite when not by kLastDay
+    /// Largest load the filter could turn over with ammonia and nitrite at the clear limits, mg N/L/d, sampled as
+    /// water.
+    std::vector<double> carries;
+    double complete = 0.0; ///< true completion day, infinite when not by kLastDay
+};
+
+/// What the log does not tell.
+struct Mishap
+{
+    std::vector<forecast::Event> unlogged;
+    /// Kits (by Substance) whose card prints nitrogen where the log says ion, and kits that no longer react.
+    std::array<bool, 3> printsNitrogen{}, dead{};
 };
 
 inline constexpr int kPerDay = 8;
 inline constexpr double kLastDay = 60.0;
 
 /// Tank `index` of a start method; the same seed gives the same tank whatever else is asked for.
-[[nodiscard]] SimulatedTank simulate(StartMethod method, std::uint64_t seed, std::uint64_t index);
+/// mishap: what went wrong besides; all else is as it would have been.
+[[nodiscard]] SimulatedTank simulate(StartMethod method, std::uint64_t seed, std::uint64_t index,
+                                     const Mishap& mishap = {});
 
 /// exp(normal): median * exp(sd * e).
 [[nodiscard]] double spread(Random& random, double median, double sd);

@@ -15,6 +15,7 @@ using forecast::SoilKind;
 using forecast::Substance;
 
 constexpr double kUnloggedShare = 0.03;
+constexpr double kDeadGain = 0.05; // what is left of the colour (judgement)
 
 bool chance(Random& r, double share)
 {
@@ -114,7 +115,8 @@ void readOne(const Keeper& keeper, SimulatedTank& tank, double day, std::size_t 
     const auto i = std::min(static_cast<std::size_t>(day * kPerDay), tank.water[0].size() - 1);
     const Kit& card = tank.log.kits[kit];
     double value = tank.water[kit][i] + (kit == 2 ? keeper.crossReading * tank.water[1][i] : 0.0);
-    value *= card.unitsPerMgN * keeper.gain[kit] * spread(r, 1.0, 0.14 * card.scatterFactor);
+    value *= keeper.printsNitrogen[kit] ? 1.0 : card.unitsPerMgN;
+    value *= (keeper.dead[kit] ? kDeadGain : 1.0) * keeper.gain[kit] * spread(r, 1.0, 0.14 * card.scatterFactor);
     value += 0.15 * card.steps[1] * r.normal();
     const double shown = shownOn(card, value, r);
     tank.log.readings.push_back(

@@ -10,10 +10,11 @@ struct Keeper
 {
     double shortest = 1.0, longest = 3.0; ///< days between readings
     bool strips = false;
-    std::array<bool, 3> tests{true, true, true}; ///< by Substance; one never tested now and then
-    double nitrateShare = 0.6;                   ///< of the readings include nitrate
-    std::array<double, 3> gain{1.0, 1.0, 1.0};   ///< of the kits
-    double crossReading = 0.35;                  ///< share of nitrite the nitrate test sees
+    std::array<bool, 3> tests{true, true, true};  ///< by Substance; one never tested now and then
+    double nitrateShare = 0.6;                    ///< of the readings include nitrate
+    std::array<double, 3> gain{1.0, 1.0, 1.0};    ///< of the kits
+    std::array<bool, 3> printsNitrogen{}, dead{}; ///< see Mishap
+    double crossReading = 0.35;                   ///< share of nitrite the nitrate test sees
 };
 
 [[nodiscard]] Keeper keeperOf(Random& random);

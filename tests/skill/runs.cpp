@@ -62,6 +62,7 @@ void scoreWater(const SimulatedTank& tank, const Request& request, const Forecas
             score.lead = lead;
             score.decision = decision;
             score.inside = insideOf(band, truth, kScaleSlack);
+            score.held = heldShares(band, truth, kScaleSlack);
             score.wide = band[4] - band[2] > 2.0 * kScaleSlack;
             score.crps = crpsOf(band, truth);
             score.prior = crpsOf(scaled(prior.substances[s].water[row], s), truth);
@@ -104,11 +105,7 @@ TankScores scoreTank(std::size_t method, std::uint64_t seed, std::uint64_t index
     const SimulatedTank tank = simulate(static_cast<StartMethod>(method), seed, index);
     out.complete = tank.complete;
     for (std::size_t d = 0; d < kDecisionDays.size(); ++d) {
-        Request request;
-        request.tank = tank.log;
-        request.tank.decisionDay = kDecisionDays[d];
-        request.seed = mixSeed(mixSeed(index, method), d);
-        std::erase_if(request.tank.readings, [&](const auto& r) { return r.day > kDecisionDays[d]; });
+        const Request request = requestOf(tank, method, index, d);
         Request unread = request;
         unread.tank.readings.clear();
         const double start = threadSeconds();
@@ -126,6 +123,16 @@ TankScores scoreTank(std::size_t method, std::uint64_t seed, std::uint64_t index
 }
 
 } // namespace
+
+Request requestOf(const SimulatedTank& tank, std::size_t method, std::uint64_t index, std::size_t decision)
+{
+    Request request;
+    request.tank = tank.log;
+    request.tank.decisionDay = kDecisionDays[decision];
+    request.seed = mixSeed(mixSeed(index, method), decision);
+    std::erase_if(request.tank.readings, [&](const auto& r) { return r.day > request.tank.decisionDay; });
+    return request;
+}
 
 std::vector<TankScores> scoreBatch(const Batch& batch)
 {

@@ -31,7 +31,34 @@ double pastProbability(const forecast::Band& quantiles, double day)
     return kQuantiles[above - 1] + share * (kQuantiles[above] - kQuantiles[above - 1]);
 }
 
+/// Distribution function of seven quantiles: linear between them, 0 below the first and 1 from the last on.
+double distribution(const forecast::Band& quantiles, double value)
+{
+    const auto above =
+        static_cast<std::size_t>(std::upper_bound(quantiles.begin(), quantiles.end(), value) - quantiles.begin());
+    if (above == 0 || above == quantiles.size()) {
+        return above == 0 ? 0.0 : 1.0;
+    }
+    const double share = (value - quantiles[above - 1]) / (quantiles[above] - quantiles[above - 1]);
+    return kQuantiles[above - 1] + share * (kQuantiles[above] - kQuantiles[above - 1]);
+}
+
 } // namespace
+
+std::array<double, 3> heldShares(const forecast::Band& band, double truth, double resolution)
+{
+    constexpr std::array<double, 3> kTails{0.25, 0.10, 0.025};
+    const double low = distribution(band, truth - resolution);
+    const double high = distribution(band, truth + resolution);
+    std::array<double, 3> held{};
+    for (std::size_t i = 0; i < held.size(); ++i) {
+        const double from = kTails[i];
+        const double to = 1.0 - kTails[i];
+        const double within = std::min(high, to) - std::max(low, from);
+        held[i] = high > low ? std::max(within, 0.0) / (high - low) : (low >= from && low <= to ? 1.0 : 0.0);
+    }
+    return held;
+}
 
 double scaledCard(double value_ppm, std::size_t substance)
 {

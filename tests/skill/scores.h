@@ -18,6 +18,12 @@ namespace littoral::skill {
 [[nodiscard]] double scaledWater(double water_mgN_per_L, std::size_t substance);
 [[nodiscard]] double scaledCard(double value_ppm, std::size_t substance);
 
+/// How far the 50, 80 and 95 % bands hold a truth that is known to +-resolution only: the share of the predictive
+/// probability within that distance of it that lies inside the band. Where predicted and true water are both nothing
+/// this is the nominal share, and a band that is plainly missed or met counts 0 or 1: the non-randomised probability
+/// integral transform of discrete data (C. Czado, T. Gneiting and L. Held, Biometrics 65, 2009).
+[[nodiscard]] std::array<double, 3> heldShares(const forecast::Band& band, double truth, double resolution);
+
 /// Continuous ranked probability score of seven quantiles (forecast::kQuantiles, already on the scale wanted): mean
 /// pinball loss, each quantile weighted by the share of probability it stands for. Every distribution here is scored by
 /// this same rule; a point forecast scores |error|, as the exact formula gives.

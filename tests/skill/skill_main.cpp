@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // littoral_skill [--tanks N] [--training | --seed S] [--threads N]
+// littoral_skill --loads | --mistakes
 // littoral_skill --sbc [N]
 // Scores forecasts against simulated tanks whose generator shares no equation with the forecaster (see
-// independent_tank.h) and prints each floor beside its number. --sbc checks the sampler against itself instead.
+// independent_tank.h) and prints each floor beside its number. --loads and --mistakes print only the
+// tables of loads put in and of keepers' mistakes, --sbc checks the sampler against itself instead.
+#include "tests/skill/load_report.h"
 #include "tests/skill/milestone_report.h"
+#include "tests/skill/mistake_report.h"
 #include "tests/skill/rank_report.h"
 #include "tests/skill/runs.h"
 #include "tests/skill/tables.h"
@@ -20,6 +24,7 @@ using namespace littoral;
 struct Options
 {
     skill::Batch batch;
+    enum class Part { All, Loads, Mistakes } part = Part::All;
     int rankTanks = 0; ///< more than 0: the simulation-based calibration is wanted
     bool understood = true;
 };
@@ -38,6 +43,10 @@ Options parse(int argc, char** argv)
         } else if (word == "--tanks" && number > 0) {
             options.batch.tanksPerMethod = static_cast<int>(number);
             ++i;
+        } else if (word == "--loads") {
+            options.part = Options::Part::Loads;
+        } else if (word == "--mistakes") {
+            options.part = Options::Part::Mistakes;
         } else if (word == "--threads" && number > 0) {
             options.batch.threads = static_cast<unsigned>(std::min(number, 64LL));
             ++i;
@@ -51,6 +60,13 @@ Options parse(int argc, char** argv)
     return options;
 }
 
+/// Loads are put in at nine times and five sizes: a third of the tanks gives scores enough.
+skill::Batch fewer(skill::Batch batch)
+{
+    batch.tanksPerMethod = std::max(batch.tanksPerMethod / 3, 1);
+    return batch;
+}
+
 int scoreTanks(const skill::Batch& batch)
 {
     const auto scores = skill::scoreBatch(batch);
@@ -62,6 +78,8 @@ int scoreTanks(const skill::Batch& batch)
     }
     skill::printReport(batch, scores);
     skill::printMilestones();
+    skill::printLoads(fewer(batch));
+    skill::printMistakes(batch);
     return 0;
 }
 
@@ -71,11 +89,21 @@ int main(int argc, char** argv)
 {
     const Options options = parse(argc, argv);
     if (!options.understood) {
-        std::puts("littoral_skill [--tanks N] [--training | --seed S] [--threads N]\nlittoral_skill --sbc [N]");
+        std::puts(
+            "littoral_skill [--tanks N] [--training | --seed S] [--threads N]\nlittoral_skill --loads | --mistakes\n"
+            "littoral_skill --sbc [N]");
         return 2;
     }
     if (options.rankTanks > 0) {
         skill::printRanks(options.rankTanks, options.batch.threads);
+        return 0;
+    }
+    if (options.part == Options::Part::Loads) {
+        skill::printLoads(fewer(options.batch));
+        return 0;
+    }
+    if (options.part == Options::Part::Mistakes) {
+        skill::printMistakes(options.batch);
         return 0;
     }
     return scoreTanks(options.batch);

@@ -372,6 +372,9 @@ void addRecord(CycleModel& model, const Frame& frame)
             model.record.sentences << sentence;
         }
     }
+    for (const auto& [gate, held] : track->gates) {
+        model.record.sentences << wording::heldGateText(gate, held.closed, held.inside80);
+    }
     for (const double pit : all.pit) {
         const auto tenth = static_cast<std::size_t>(std::clamp(pit * 10.0, 0.0, 9.0));
         ++model.record.tenths[tenth];
