@@ -172,15 +172,7 @@ private:
             made.evidence.push_back(evidence(*judged, EvidenceSide::Against));
         }
         addUnknown(found, made);
-        for (const QString& id : condition.cautions) {
-            if (const facts::Caution* caution = m_set.book.caution(id)) {
-                CautionText text{id, wording::factText(caution->title), {}};
-                for (const facts::CautionPoint& point : caution->points) {
-                    text.points << wording::factText(point.text);
-                }
-                made.cautions.push_back(std::move(text));
-            }
-        }
+        made.cautions = wording::wholeCautions(m_set.book, condition.cautions);
         static const QStringList health{u"animal"_s, u"disease"_s, u"shrimp"_s, u"snail"_s};
         if (health.contains(condition.kind)) {
             made.deferral =

@@ -79,6 +79,7 @@ struct CautionPoint
 {
     QString text;
     QString source;
+    bool before = false; ///< read before the action itself; the others stand in the guide
 };
 
 struct Caution
@@ -86,7 +87,9 @@ struct Caution
     QString id;
     QString title;
     QString when;
-    std::vector<CautionPoint> points;
+    QStringList words;                ///< what an entry's subject says where this counts: beginnings of its words
+    QStringList work;                 ///< keys of task templates it belongs to besides the one each names itself
+    std::vector<CautionPoint> points; ///< the most telling first
 };
 
 /// Work that has no cadence the program could keep, to read in the guide.

@@ -67,7 +67,7 @@ GuideShelf species(const Sources& from)
     sortByTitle(shelf.topics);
     shelf.article = [from](const QString& topic) -> std::optional<GuideArticle> {
         const facts::Species* found = from->book.speciesById(keyOf(topic));
-        return found == nullptr ? std::nullopt : std::optional(speciesArticle(*found));
+        return found == nullptr ? std::nullopt : std::optional(speciesArticle(from->book, *found));
     };
     return shelf;
 }

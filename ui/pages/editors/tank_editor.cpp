@@ -2,6 +2,7 @@
 #include "ui/pages/editors/tank_editor.h"
 
 #include "ui/models/day_words.h"
+#include "ui/widgets/caution_box.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/moment_edit.h"
 #include "ui/widgets/outline_view.h"
@@ -12,6 +13,8 @@
 #include <QVBoxLayout>
 
 namespace littoral::ui {
+
+using namespace Qt::StringLiterals;
 
 TankEditor::TankEditor(facade::Keeper& keeper, Theme& theme, QWidget* parent)
     : SidePanel(theme, tr("Tank"), parent)
@@ -24,6 +27,9 @@ TankEditor::TankEditor(facade::Keeper& keeper, Theme& theme, QWidget* parent)
     makeFoot();
     bind();
     setFirstField(m_name);
+    m_caution = new CautionBox(theme);
+    m_caution->setCautions({u"C-LOAD"_s, u"C-HOME"_s}, CautionBox::Extent::Line);
+    body()->insertWidget(0, m_caution);
 }
 
 void TankEditor::makeTankForm()
@@ -170,6 +176,7 @@ void TankEditor::fillSources()
 
 void TankEditor::show(const record::Tank& tank, const record::Layout& layout)
 {
+    m_caution->setVisible(!tank.id); // before glass is filled for the first time
     m_tank = tank;
     m_layout = layout;
     clearProblem();

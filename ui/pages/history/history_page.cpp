@@ -169,7 +169,7 @@ void HistoryPage::connectAll()
         m_newQuestion = true;
         ask();
     });
-    connect(m_export, &QPushButton::clicked, this, &HistoryPage::printPdf);
+    connect(m_export, &QPushButton::clicked, this, [this] { print(PaperTo::File); });
     connect(m_compare, &CompareCard::wanted, this, [this](const QString& key, record::LayoutId reference) {
         m_compared = key;
         m_reference = reference;
@@ -205,7 +205,7 @@ void HistoryPage::connectAll()
         addAction(action);
     };
     key(tr("Find in the record"), QKeySequence(Qt::CTRL | Qt::Key_F), [this] { openFind(); });
-    key(tr("Export PDF"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] { printPdf(); });
+    key(tr("Export PDF"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] { print(PaperTo::File); });
     key(tr("Make tasks of the first finding"), QKeySequence(Qt::Key_M), [this] { makeTasks(); });
     key(tr("The comparison as a table"), QKeySequence(Qt::Key_T), [this] { m_compare->toggleTable(); });
     key(tr("Go to now"), QKeySequence(Qt::Key_N), [this] { m_axis.showAround(28, 21); });
@@ -429,22 +429,18 @@ void HistoryPage::tasksOf(const QStringList& actions)
     emit told(tr("%1 tasks made, due today; Ctrl+Z takes them back.").arg(actions.size()));
 }
 
-void HistoryPage::printPdf()
+void HistoryPage::print(PaperTo to)
 {
     if (m_questions.empty()) {
         return;
     }
-    const QString proposed =
-        u"%1 %2.pdf"_s.arg(m_file.tankName, m_keeper.clock().today().toString(Qt::ISODate)).replace(u'/', u'-');
-    const QString path = m_ask.fileToWrite(this, tr("Export the case"), proposed, u"pdf"_s);
-    if (path.isEmpty()) {
-        return;
+    const QString proposed = u"%1 %2"_s.arg(m_file.tankName, m_keeper.clock().today().toString(Qt::ISODate));
+    const auto done = putOnPaper(m_ask, this, casePaper(m_file, m_keeper.row(), m_axis), proposed, to);
+    if (done && *done) {
+        emit told(**done);
+    } else if (done) {
+        emit failed(done->error(), tr("The record is as it was."));
     }
-    if (const auto done = printCase(path, m_file, m_keeper.row(), m_axis); !done) {
-        emit failed(done.error(), tr("The record is as it was."));
-        return;
-    }
-    emit told(tr("Written: %1").arg(path));
 }
 
 QString HistoryPage::focusedTopic() const
