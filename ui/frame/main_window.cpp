@@ -8,6 +8,7 @@
 #include "ui/frame/store_desk.h"
 #include "ui/frame/top_bar.h"
 #include "ui/models/bench_offers.h"
+#include "ui/models/guide_sheets.h"
 #include "ui/pages/bench/bench_page.h"
 #include "ui/pages/cycle/cycle_page.h"
 #include "ui/pages/first_run/first_run_page.h"
@@ -44,6 +45,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_keeper(keeper)
     , m_forecasts(forecasts)
     , m_theme(theme)
+    , m_ask(ask)
     , m_actions(new ActionRegistry(this))
     , m_find(new FindModel(keeper, this))
     , m_desk(new StoreDesk(keeper, ask, m_session, this))
@@ -75,6 +77,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     makeRowActions();
     makeEditActions();
     makeStoreActions();
+    makePaperActions();
     makeLookActions();
     makeMenu();
     connectStore();
@@ -228,6 +231,7 @@ void MainWindow::connectPages()
 
 void MainWindow::connectBench()
 {
+    m_guide->addShelf(sheetShelf());
     connect(m_bench, &BenchPage::selected, this, &MainWindow::select);
     connect(m_bench, &BenchPage::told, this, &MainWindow::tell);
     connect(m_bench, &BenchPage::failed, this, &MainWindow::fail);
@@ -328,6 +332,10 @@ QString MainWindow::focusedTopic() const
     }
     if (m_page == Page::Stock) {
         return m_stock->focusedSpecies();
+    }
+    if (m_page == Page::Bench) {
+        const QString sheet = m_bench->focusedSheet();
+        return sheet.isEmpty() ? QString() : sheetTopic(sheet);
     }
     if (m_page == Page::History) {
         return m_history->focusedTopic();

@@ -6,7 +6,7 @@
 #include "ui/frame/action_registry.h"
 #include "ui/frame/session.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/ask.h"
+#include "ui/widgets/paper_out.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -90,6 +90,7 @@ private:
     void makePageActions();
     void makeTrendsActions();
     void makeCycleActions();
+    void makePaperActions();
     void makeLookActions();
     void makeMenu();
     void connectStore();
@@ -106,6 +107,9 @@ private:
     void showHistoryKeys();
     void connectHistory();
     void showBenchKeys();
+    void printPage(PaperTo to);
+    void printRow(PaperTo to);
+    void refreshPaperActions();
     void connectBench();
     void undo(bool redo);
     void tell(const QString& sentence);
@@ -118,6 +122,7 @@ private:
     facade::Keeper& m_keeper;
     facade::Forecasts& m_forecasts;
     Theme& m_theme;
+    Ask& m_ask;
     Session m_session;
     Scheme m_system = Scheme::Light;
     Page m_page = Page::Lanes;

@@ -4,6 +4,7 @@
 #include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/pages/lanes/lanes_bar.h"
+#include "ui/pages/lanes/row_paper.h"
 #include "ui/widgets/lanes/lane_access.h"
 #include "ui/widgets/lanes/lane_view.h"
 #include "ui/widgets/lanes/why_strip.h"
@@ -209,6 +210,12 @@ void LanesPage::refresh()
         m_empty = empty;
         emit emptyChanged(empty);
     }
+}
+
+PaperJob LanesPage::paper()
+{
+    LaneFeed feed(m_keeper, m_forecasts);
+    return rowPaper(feed.lanes(feed.runningLayouts()), m_keeper.row(), m_keeper.clock().now(), m_axis.zone());
 }
 
 void LanesPage::updateNow()

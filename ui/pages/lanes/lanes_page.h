@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/pages/lanes/lane_feed.h"
+#include "ui/paint/paper.h"
 #include "ui/paint/time_axis.h"
 #include "ui/theme/theme.h"
 
@@ -34,6 +35,8 @@ public:
     /// Subject of the observation or other entry the keyboard is on; empty for anything else.
     [[nodiscard]] QString focusedSubject() const;
     [[nodiscard]] const LaneFeed& feed() const { return m_feed; }
+    /// The whole row on paper, whichever lanes are on show.
+    [[nodiscard]] PaperJob paper();
 
 public slots:
     /// Reads what changed since the last time; cheap when nothing did.

@@ -4,7 +4,7 @@
 #include "core/facade/forecasts.h"
 #include "core/facade/keeper.h"
 #include "ui/models/rounds_model.h"
-#include "ui/widgets/ask.h"
+#include "ui/widgets/paper_out.h"
 #include "ui/widgets/text.h"
 
 #include <QWidget>
@@ -40,6 +40,8 @@ public:
     [[nodiscard]] SeenRow* seen() { return m_seen; }
     [[nodiscard]] CellPanel* cellPanel() { return m_cell; }
     [[nodiscard]] QString progressText() const;
+    /// The round sheet, in the order chosen on the page.
+    void print(PaperTo to);
     /// What the cell under the keyboard reads; nullptr without one.
     [[nodiscard]] const record::Parameter* focusedParameter() const;
     /// Parts of the page for F6, in order.
@@ -67,6 +69,7 @@ private:
 
     facade::Keeper& m_keeper;
     Theme& m_theme;
+    Ask& m_ask;
     RoundsModel* m_model;
     RoundsGrid* m_grid;
     CellPanel* m_cell;
