@@ -8,6 +8,8 @@
 #include "core/facade/due_calendar.h"
 #include "core/facade/ease_desk.h"
 #include "core/facade/row_load.h"
+#include "core/facts/entry_cautions.h"
+#include "core/wording/caution_words.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 
@@ -135,16 +137,18 @@ QByteArray dueJson(const std::vector<TankWork>& all, const std::optional<facade:
     QJsonArray items;
     for (const TankWork& tank : all) {
         for (const care::DueItem& item : tank.items) {
-            QJsonObject object{{u"tank"_s, tank.tank},
-                               {u"state"_s, stateCode(item, today)},
-                               {u"due"_s, item.due.toString(Qt::ISODate)},
-                               {u"days_over"_s, item.daysOver},
-                               {u"work"_s, item.templateKey},
-                               {u"title"_s, wording::dueTitle(item)},
-                               {u"minutes"_s, item.minutes},
-                               {u"priority"_s, item.priority},
-                               {u"snoozed"_s, item.snoozed},
-                               {u"why"_s, whyText(item, today)}};
+            QJsonObject object{
+                {u"tank"_s, tank.tank},
+                {u"state"_s, stateCode(item, today)},
+                {u"due"_s, item.due.toString(Qt::ISODate)},
+                {u"days_over"_s, item.daysOver},
+                {u"work"_s, item.templateKey},
+                {u"title"_s, wording::dueTitle(item)},
+                {u"minutes"_s, item.minutes},
+                {u"priority"_s, item.priority},
+                {u"snoozed"_s, item.snoozed},
+                {u"cautions"_s, QJsonArray::fromStringList(facts::cautionsFor(facts::builtInFacts(), item))},
+                {u"why"_s, whyText(item, today)}};
             if (item.fraction) {
                 object.insert(u"fraction"_s, QString::number(*item.fraction, 'g', 3).toDouble());
             }
@@ -190,6 +194,9 @@ QString dueText(const std::vector<TankWork>& all, const std::optional<facade::Ro
             text += u"  "_s + wording::dueWhen(item, today).leftJustified(16) + wording::dueTitle(item) + u'\n';
             const QString why = whyText(item, today);
             text += why.isEmpty() ? QString() : QString(18, u' ') + why + u'\n';
+            const QString caution =
+                wording::cautionLine(facts::builtInFacts(), facts::cautionsFor(facts::builtInFacts(), item));
+            text += caution.isEmpty() || item.due > today ? QString() : QString(18, u' ') + caution + u'\n';
         }
     }
     if (text.isEmpty()) {

@@ -4,6 +4,7 @@
 #include "app/ctl/verbs.h"
 #include "core/sheets/fill.h"
 #include "core/sheets/text_input.h"
+#include "core/wording/caution_words.h"
 
 #include <QCoreApplication>
 #include <QJsonArray>
@@ -68,7 +69,8 @@ QString sheetText(const sheets::Sheet& sheet)
         rows.push_back({input.key, input.label, whenEmpty(input), rangeText(input)});
     }
     return words("%1: %2.").arg(sheet.title, sheet.purpose) + u"\n\n"_s +
-           textTable({words("Name"), words("Meaning"), words("When empty"), words("Range")}, rows, 2);
+           textTable({words("Name"), words("Meaning"), words("When empty"), words("Range")}, rows, 2) + u'\n' +
+           words("For example: littoralctl reckon %1 %2").arg(sheet.key, sheet.example) + u'\n';
 }
 
 QString movesText(const sheets::Answer& answer)
@@ -89,8 +91,8 @@ QString answerText(const sheets::Sheet& sheet, const sheets::Answer& answer)
         text += u"  "_s + origin + u'\n';
     }
     text += u"\n  "_s + answer.formula + u"\n  "_s + answer.figures + u"\n\n"_s;
-    for (const sheets::Caution& caution : answer.cautions) {
-        text += words("Caution (%1): %2").arg(caution.id, caution.text) + u"\n\n"_s;
+    for (const wording::CautionText& caution : wording::cautionsBefore(facts::builtInFacts(), answer.cautions)) {
+        text += words("Caution (%1): %2").arg(caution.id, wording::cautionText(caution)) + u"\n\n"_s;
     }
     std::vector<QStringList> rows;
     for (const sheets::Figure& figure : answer.results) {
@@ -133,8 +135,8 @@ QByteArray answerJson(const sheets::Answer& answer)
                                  {u"note"_s, move.note}});
     }
     QJsonArray cautions;
-    for (const sheets::Caution& caution : answer.cautions) {
-        cautions.append(QJsonObject{{u"id"_s, caution.id}, {u"text"_s, caution.text}});
+    for (const wording::CautionText& caution : wording::wholeCautions(facts::builtInFacts(), answer.cautions)) {
+        cautions.append(QJsonObject{{u"id"_s, caution.id}, {u"text"_s, wording::cautionText(caution)}});
     }
     return QJsonDocument(QJsonObject{{u"sheet"_s, answer.sheet},
                                      {u"formula"_s, answer.formula},

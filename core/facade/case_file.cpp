@@ -172,15 +172,7 @@ private:
             made.evidence.push_back(evidence(*judged, EvidenceSide::Against));
         }
         addUnknown(found, made);
-        for (const QString& id : condition.cautions) {
-            if (const facts::Caution* caution = m_set.book.caution(id)) {
-                CautionText text{id, wording::factText(caution->title), {}};
-                for (const facts::CautionPoint& point : caution->points) {
-                    text.points << wording::factText(point.text);
-                }
-                made.cautions.push_back(std::move(text));
-            }
-        }
+        made.cautions = wording::wholeCautions(m_set.book, condition.cautions);
         made.deferral = wording::healthDeferral(condition);
         made.actions = factTexts(condition.actions);
         made.avoid = factTexts(condition.avoid);

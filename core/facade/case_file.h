@@ -4,6 +4,7 @@
 #include "core/facade/lane_model.h"
 #include "core/findings/findings.h"
 #include "core/record/row.h"
+#include "core/wording/caution_words.h"
 
 #include <QStringList>
 #include <array>
@@ -79,12 +80,6 @@ struct CaseEvidence
     [[nodiscard]] bool canBeAnswered() const { return number || !answers.empty() || !parameter.isEmpty(); }
 };
 
-struct CautionText
-{
-    QString id, title;
-    QStringList points;
-};
-
 struct CaseFinding
 {
     QString id, name, look;
@@ -92,8 +87,8 @@ struct CaseFinding
     QString supportWord;
     double bar = 0.0; ///< 0..1, never shown as a number
     std::vector<CaseEvidence> evidence;
-    std::vector<CautionText> cautions; ///< shown above the actions
-    QString deferral;                  ///< who decides where animals' health is concerned; empty otherwise
+    std::vector<wording::CautionText> cautions; ///< shown above the actions
+    QString deferral;                           ///< who decides where animals' health is concerned; empty otherwise
     QStringList actions, avoid;
     QString nextLook, source;
 };

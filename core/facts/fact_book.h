@@ -81,7 +81,8 @@ struct CautionPoint
 {
     QString text;
     QString source;
-    bool own = false; ///< the keeper's
+    bool own = false;    ///< the keeper's
+    bool before = false; ///< read before the action itself; the others stand in the guide
 };
 
 struct Caution
@@ -89,8 +90,10 @@ struct Caution
     QString id;
     QString title;
     QString when;
-    std::vector<CautionPoint> points;
-    bool own = false; ///< the keeper's, or with points of the keeper's
+    QStringList words;                ///< what an entry's subject says where this counts: beginnings of its words
+    QStringList work;                 ///< keys of task templates it belongs to besides the one each names itself
+    std::vector<CautionPoint> points; ///< the most telling first
+    bool own = false;                 ///< the keeper's, or with points of the keeper's
 };
 
 /// Work that has no cadence the program could keep, to read in the guide.

@@ -2,6 +2,7 @@
 // Proof that what one record names, another one is.
 #include "core/care/events.h"
 #include "core/care/gates.h"
+#include "core/care/work_template.h"
 #include "core/facts/fact_reader.h"
 #include "core/record/parameter.h"
 
@@ -92,6 +93,18 @@ Result<void> proveCautions(const FactBook& book, const QString& file, const QStr
     return {};
 }
 
+Result<void> proveWork(const Caution& caution)
+{
+    for (const QString& key : caution.work) {
+        if (std::ranges::find(care::builtInTemplates(), key, &care::WorkTemplate::key) ==
+            care::builtInTemplates().end()) {
+            return dangling(u"cautions.json"_s, caution.id, u"work"_s, words("There is no work \"%1\".").arg(key),
+                            words("Take a key from task_templates.json."));
+        }
+    }
+    return {};
+}
+
 } // namespace
 
 Result<void> proveCondition(const FactBook& book, const Condition& condition, const QString& file)
@@ -148,6 +161,11 @@ Result<void> proveBook(const FactBook& book)
     }
     for (const ReferenceTask& task : book.tasks) {
         if (const auto proved = proveCautions(book, u"tasks.json"_s, task.key, task.cautions); !proved) {
+            return proved.error();
+        }
+    }
+    for (const Caution& caution : book.cautions) {
+        if (const auto proved = proveWork(caution); !proved) {
             return proved.error();
         }
     }

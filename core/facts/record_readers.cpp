@@ -192,21 +192,28 @@ void readAge(FactReader& reader, Condition& condition)
 Result<Caution> readCaution(const QString& file, const QJsonObject& object, bool whole)
 {
     FactReader reader(file, object[u"id"_s].toString(), object);
-    reader.only(whole ? QStringList{u"id"_s, u"title"_s, u"when"_s, u"points"_s} : QStringList{u"id"_s, u"points"_s});
+    reader.only(whole ? QStringList{u"id"_s, u"title"_s, u"when"_s, u"words"_s, u"work"_s, u"points"_s}
+                      : QStringList{u"id"_s, u"points"_s});
     Caution caution;
     caution.id = reader.text(u"id"_s);
     caution.title = reader.text(u"title"_s, whole);
     caution.when = reader.text(u"when"_s, whole);
+    caution.words = reader.texts(u"words"_s);
+    caution.work = reader.texts(u"work"_s);
     for (const QJsonValue& value : object[u"points"_s].toArray()) {
         FactReader point(file, caution.id, value.toObject());
-        point.only({u"text"_s, u"source"_s});
+        point.only({u"text"_s, u"source"_s, u"before"_s});
         caution.points.push_back({point.text(u"text"_s), point.text(u"source"_s)});
+        caution.points.back().before = point.flag(u"before"_s);
         if (point.failed()) {
             reader.take(point.error());
         }
     }
     if (caution.points.empty()) {
         reader.complain(u"points"_s, words("It says nothing."), words("Write at least one point."));
+    } else if (whole && !caution.points.front().before) {
+        reader.complain(u"points"_s, words("Its first point does not stand before the action."),
+                        words("Put the most telling point first and mark it \"before\": true."));
     }
     if (reader.failed()) {
         return reader.error();

@@ -43,7 +43,7 @@ void flip(Reckoner& in)
     const water::MeqPerL alkalinity = water::GermanDegrees{in.number(u"kh"_s)}.alkalinity();
     const water::Medium medium{in.number(u"temp"_s), 0.00125 * alkalinity.value};
     const auto bag =
-        in.take(water::openBag({*tan}, alkalinity, {in.number(u"closed"_s)}, {in.number(u"open"_s)}, medium));
+        in.take(u"kh"_s, water::openBag({*tan}, alkalinity, {in.number(u"closed"_s)}, {in.number(u"open"_s)}, medium));
     in.result(u"ph-closed"_s, words("pH in the closed bag"), bag.pHClosed, {});
     in.result(u"ph-open"_s, words("pH minutes after opening"), bag.pHOpen, {});
     in.result(u"free-closed"_s, words("Free ammonia in the closed bag"), bag.freeClosed.value, u"mg/L N"_s);
@@ -60,7 +60,7 @@ Result<void> acclimate(Reckoner& in)
     const double minutes = in.number(u"minutes"_s);
     const double own = in.number(u"bag-tds"_s);
     const double tank = in.number(u"tank-tds"_s);
-    const double flow = in.take(water::dripFlow_mL_per_min(bag, times, minutes));
+    const double flow = in.take(u"times"_s, water::dripFlow_mL_per_min(bag, times, minutes));
     const double end = own / times + tank * (1.0 - 1.0 / times);
     const double rate = water::ratePerHour(own, end, minutes);
     in.formula(words("drip = (times − 1) × bag / minutes"));
@@ -79,23 +79,31 @@ Result<void> acclimate(Reckoner& in)
     in.note(words(
         "Not more than 2 °C an hour. Bag water never goes into the tank. Lights off for the evening, carbon dioxide "
         "lower by a fifth (common practice)."));
+    in.caution(u"C-HANDS"_s);
+    in.caution(u"C-ELEC"_s);
+    in.caution(u"C-RELEASE"_s);
     in.caution(u"C-WASTE"_s);
+    in.write(upkeepEntry(words("Write this acclimation to the record"), words("acclimation"),
+                         words("Dripped {drip} mL/min for {minutes} min.")));
     return in.done();
 }
 
 Result<void> stocking(Reckoner& in)
 {
     const double litres = in.number(u"litres"_s);
-    const double nitrogen = in.take(water::feedNitrogen_mg_per_d(in.number(u"feed"_s), in.share(u"protein"_s)));
+    const double nitrogen =
+        in.take(u"feed"_s, water::feedNitrogen_mg_per_d(in.number(u"feed"_s), in.share(u"protein"_s)));
     const double perDay = nitrogen / litres;
-    const double nitrate = in.take(water::nitratePerDay(nitrogen, litres)).mg_per_L * 7.0;
+    const double nitrate = in.take(u"litres"_s, water::nitratePerDay(nitrogen, litres)).mg_per_L * 7.0;
     in.formula(words("ammonia per day = feed × protein × 0.092 / litres"));
     in.figures(words("{feed} g × {protein} % × 0.092 × 1000 / {litres} L = {load} mg/L N a day"));
     in.mainResult(u"load"_s, words("Total ammonia that the filter and plants must take"), perDay, u"mg/L N/d"_s);
     in.result(u"mass"_s, words("As nitrogen"), nitrogen, u"mg/d"_s);
     in.result(u"nitrate"_s, words("Nitrate per week if plants take none"), nitrate, u"mg/L NO₃"_s);
     in.result(u"alkalinity"_s, words("KH used per week by nitrification"),
-              7.0 * water::GermanDegrees::from(in.take(water::alkalinityUsedPerDay(nitrogen, litres))).value, u"dKH"_s);
+              7.0 *
+                  water::GermanDegrees::from(in.take(u"litres"_s, water::alkalinityUsedPerDay(nitrogen, litres))).value,
+              u"dKH"_s);
     if (const double share = in.share(u"share"_s); share > 0.0) {
         const auto level = water::steadyState(nitrate, share, in.number(u"source"_s));
         in.result(u"peak"_s, words("Nitrate just before a weekly change, once settled, without plants"), level->peak,
@@ -145,7 +153,8 @@ std::vector<Sheet> animalSheets()
          words("Dilution; carbonate system after Plummer and Busenberg 1982, free ammonia after Emerson et al. 1975. "
                "Rates and "
                "steps: common practice."),
-         acclimate},
+         acclimate,
+         u"0.5 300 120"_s},
         {u"stocking"_s,
          words("Stocking load"),
          words("what the feed puts into the water"),
@@ -159,7 +168,8 @@ std::vector<Sheet> animalSheets()
               .filled(FillFrom::Source, u"no3"_s, u"mg/L NO3"_s)},
          words("0.092 g of ammonia nitrogen per g of protein: Timmons and Ebeling 2013, as quoted in an aquaponics "
                "manual of 2021."),
-         stocking},
+         stocking,
+         u"1 100"_s},
     };
 }
 

@@ -96,7 +96,8 @@ void moveBoth(Reckoner& in, const QString& key, const QString& label, const QStr
     } else if (!warmth && key != u"k"_s && std::abs(step) > kStepDegrees) {
         note = words("More than a degree at once: split it for sensitive animals.");
     } else if (key == u"k"_s && step < 0.0) {
-        note = words("Dose %1 mg/L to keep it.").arg(plainText(-step));
+        in.part(u"dose-k"_s, -step);
+        note = words("Dose {dose-k} mg/L to keep it.");
     }
     in.move(label, now, after, unit, note);
 }
@@ -115,6 +116,7 @@ void moveCompanions(Reckoner& in, double share)
     in.note(words("pH is not mixed by its number: see the sheet \"ammonia\" when ammonia is present."));
     in.caution(u"C-ELEC"_s);
     in.caution(u"C-CHLOR"_s);
+    in.caution(u"C-LOAD"_s);
 }
 
 Result<void> oneChange(Reckoner& in)
@@ -143,8 +145,10 @@ Result<void> sequence(Reckoner& in)
     const double source = in.number(u"source"_s);
     const std::vector<double> levels = water::afterEachChange(now, source, shares);
     QStringList each;
-    for (const double level : levels) {
-        each << plainText(level);
+    for (std::size_t i = 0; i < levels.size(); ++i) {
+        const QString key = u"level-%1"_s.arg(i);
+        in.part(key, levels[i]);
+        each << u'{' + key + u'}';
     }
     in.formula(words("after = source + (now − source) × product of all (1 − share)"));
     in.figures(words("after = {source} + ({now} − {source}) × {left} % = {after}"));
@@ -171,7 +175,7 @@ Result<void> sequence(Reckoner& in)
 void steps(Reckoner& in, double now, double target, double source)
 {
     for (const int count : {2, 3}) {
-        const double share = 100.0 * in.take(water::equalShareToTarget(now, target, source, count));
+        const double share = 100.0 * in.take(u"target"_s, water::equalShareToTarget(now, target, source, count));
         const QString key = u"in%1"_s.arg(count);
         in.result(key, words("Or %1 changes of").arg(count), share, u"%"_s);
     }
@@ -182,7 +186,7 @@ Result<void> toTarget(Reckoner& in)
     const double now = in.number(u"now"_s);
     const double target = in.number(u"target"_s);
     const double source = in.number(u"source"_s);
-    const double share = in.take(water::equalShareToTarget(now, target, source, 1));
+    const double share = in.take(u"target"_s, water::equalShareToTarget(now, target, source, 1));
     if (const auto good = in.done(); !good) {
         return good;
     }
@@ -192,7 +196,7 @@ Result<void> toTarget(Reckoner& in)
     if (const auto litres = in.maybe(u"litres"_s)) {
         in.result(u"water"_s, words("Water to change"), share * *litres, u"L"_s);
         in.result(u"drip"_s, words("Flowing through, the same takes"),
-                  in.take(water::flowThroughToTarget_L(now, target, source, *litres)), u"L"_s);
+                  in.take(u"target"_s, water::flowThroughToTarget_L(now, target, source, *litres)), u"L"_s);
     }
     steps(in, now, target, source);
     if (in.has(u"each"_s)) {
@@ -220,19 +224,20 @@ std::vector<Sheet> changeSheets()
     const Input share = Input::number(u"share"_s, words("Share changed, of the net volume"), u"%"_s, 0, 100).decided();
     return {
         {u"change"_s, words("One water change"), words("what a change of this size leaves"), words("Water"),
-         joined({nowInput(), share, sourceInput(), litresInput(), parameterInput()}, companions()), balance, oneChange},
+         joined({nowInput(), share, sourceInput(), litresInput(), parameterInput()}, companions()), balance, oneChange,
+         u"80 30"_s},
         {u"changes"_s, words("A sequence of changes"), words("what several changes in a row leave"), words("Water"),
          joined({nowInput(), Input::series(u"shares"_s, words("Shares, one after another"), u"%"_s, 0, 100),
                  sourceInput(), litresInput(), parameterInput()},
                 companions()),
-         balance, sequence},
+         balance, sequence, u"60 50/20"_s},
         {u"target"_s, words("Water change to a target"),
          words("how much to change to bring one value where you want it"), words("Water"),
          joined({nowInput(), Input::number(u"target"_s, words("Target"), {}, 0, 20000).decided(), sourceInput(),
                  litresInput(), parameterInput(),
                  Input::number(u"each"_s, words("In changes of this size"), u"%"_s, 1, 99).decided().mayBeEmpty()},
                 companions()),
-         balance, toTarget},
+         balance, toTarget, u"80 20"_s},
     };
 }
 

@@ -29,7 +29,8 @@ water::Medium mediumOf(const Reckoner& in, water::MeqPerL alkalinity)
 double indicatorCo2(Reckoner& in, double pH)
 {
     const water::MeqPerL alkalinity = water::GermanDegrees{in.number(u"ikh"_s)}.alkalinity();
-    return in.take(water::co2FromPh(pH, alkalinity, {in.number(u"temp"_s), alkalinity.value / 1000.0})).value;
+    return in.take(u"indicator"_s, water::co2FromPh(pH, alkalinity, {in.number(u"temp"_s), alkalinity.value / 1000.0}))
+        .value;
 }
 
 void byChart(Reckoner& in, water::MeqPerL alkalinity)
@@ -37,11 +38,12 @@ void byChart(Reckoner& in, water::MeqPerL alkalinity)
     const double pH = in.number(u"ph"_s);
     const double t = in.number(u"temp"_s);
     in.mainResult(u"co2"_s, words("By pH and KH, activities reckoned"),
-                  in.take(water::co2FromPh(pH, alkalinity, mediumOf(in, alkalinity))).value, kMg);
-    in.result(u"chart"_s, words("As the usual chart says"), in.take(water::co2FromChart(pH, alkalinity, t)).value, kMg);
+                  in.take(u"ph"_s, water::co2FromPh(pH, alkalinity, mediumOf(in, alkalinity))).value, kMg);
+    in.result(u"chart"_s, words("As the usual chart says"),
+              in.take(u"ph"_s, water::co2FromChart(pH, alkalinity, t)).value, kMg);
     in.formula(words("CO₂ = 15.696 × KH × 10^(pK1 − pH), less what activities take off"));
     in.figures(words("15.696 × {kh} × 10^({pk1} − {ph}) = {chart} by the chart; {co2} mg/L with activities"));
-    in.result(u"pk1"_s, words("pK1 at this temperature"), in.take(water::carbonateConstants(t)).pK1, {});
+    in.result(u"pk1"_s, words("pK1 at this temperature"), in.take(u"temp"_s, water::carbonateConstants(t)).pK1, {});
 }
 
 void otherWays(Reckoner& in)
@@ -73,6 +75,7 @@ void warnings(Reckoner& in)
         "Phosphate buffers, tannins and soil acids make the first two read too high; the sample for pH and for KH "
         "must be of the same hour."));
     in.caution(u"C-CO2"_s);
+    in.caution(u"C-O2"_s);
 }
 
 /// Compares the ways once all are known; each with the doubt of one step in what it rests on.
@@ -99,7 +102,7 @@ Result<void> co2(Reckoner& in)
     const double kh = in.number(u"kh"_s);
     if (!(kh > 0.0)) {
         return refused(words("Without carbonate hardness the pH says nothing about carbon dioxide."),
-                       words("Use an indicator in a reference solution, or weigh the cylinder."));
+                       words("Use an indicator in a reference solution, or weigh the cylinder."), u"kh"_s);
     }
     byChart(in, water::GermanDegrees{kh}.alkalinity());
     otherWays(in);
@@ -107,10 +110,10 @@ Result<void> co2(Reckoner& in)
         return good;
     }
     in.result(u"air"_s, words("In balance with the air"),
-              in.take(water::airCo2(in.number(u"temp"_s), in.number(u"air-ppm"_s))).value, kMg);
+              in.take(u"air-ppm"_s, water::airCo2(in.number(u"temp"_s), in.number(u"air-ppm"_s))).value, kMg);
     warnings(in);
     compare(in);
-    in.write(readingWrite(u"co2"_s, u"mg/L"_s, QString::number(in.answer().find(u"co2"_s)->value, 'f', 0)));
+    in.write(readingWrite(u"co2"_s, u"mg/L"_s, u"{co2}"_s));
     return in.done();
 }
 
@@ -151,7 +154,8 @@ std::vector<Sheet> co2Sheets()
          words("Plummer and Busenberg 1982, Geochim. Cosmochim. Acta 46; activities after Davies; checked against "
                "PHREEQC "
                "3. The chart agrees with Tucker 1984. Reading of a colour ±0.15 pH: common practice."),
-         co2}};
+         co2,
+         u"6.6 4"_s}};
 }
 
 } // namespace littoral::sheets

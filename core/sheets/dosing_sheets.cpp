@@ -20,11 +20,12 @@ Result<void> doseToTarget(Reckoner& in)
 {
     const double rise = in.number(u"target"_s) - in.number(u"now"_s);
     if (rise < 0.0) {
-        return refused(words("There is more than the target already."), words("A water change lowers it."));
+        return refused(words("There is more than the target already."), words("A water change lowers it."),
+                       u"target"_s);
     }
     const water::Salt& salt = saltOf(in);
     const double litres = in.number(u"litres"_s);
-    const double grams = in.take(water::gramsFor(salt, nutrientOf(in), rise, litres));
+    const double grams = in.take(u"salt"_s, water::gramsFor(salt, nutrientOf(in), rise, litres));
     const double each = water::milligramsPerGram(salt, nutrientOf(in));
     if (const auto good = in.done(); !good) {
         return good;
@@ -54,7 +55,7 @@ Result<void> bySalt(Reckoner& in)
     in.formula(words("rise = grams × mg per gram of salt / litres"));
     bool first = true;
     for (const Nutrient nutrient : water::kNutrients) {
-        const double rise = in.take(water::riseFrom(salt, nutrient, grams, litres));
+        const double rise = in.take(u"salt"_s, water::riseFrom(salt, nutrient, grams, litres));
         const QString name = nutrientName(nutrient);
         if (rise > 0.0 && !name.isEmpty() && nutrient != Nutrient::Nitrogen && nutrient != Nutrient::Phosphorus) {
             const QString key = u"rise-%1"_s.arg(static_cast<int>(nutrient));
@@ -70,7 +71,7 @@ Result<void> bySalt(Reckoner& in)
     }
     if (first) { // urea: nitrogen only
         in.mainResult(u"rise-n"_s, words("Nitrogen, all forms"),
-                      in.take(water::riseFrom(salt, Nutrient::Nitrogen, grams, litres)), kMg);
+                      in.take(u"salt"_s, water::riseFrom(salt, Nutrient::Nitrogen, grams, litres)), kMg);
         in.figures(words("{grams} g in {litres} L = {rise-n}"));
     }
     if (const double gh = water::hardnessPerGram_dGH(salt); gh > 0.0) {
@@ -107,7 +108,8 @@ Result<void> byStock(Reckoner& in)
     const water::Salt& salt = saltOf(in);
     const water::Stock stock{in.number(u"grams"_s), in.number(u"water"_s)};
     const double litres = in.number(u"litres"_s);
-    const double mL = in.take(water::stockMillilitresFor(salt, stock, nutrientOf(in), in.number(u"rise"_s), litres));
+    const double mL =
+        in.take(u"salt"_s, water::stockMillilitresFor(salt, stock, nutrientOf(in), in.number(u"rise"_s), litres));
     if (const auto good = in.done(); !good) {
         return good;
     }
@@ -143,7 +145,7 @@ water::DosePlan planOf(const Reckoner& in)
 Result<void> accumulate(Reckoner& in)
 {
     const water::DosePlan plan = planOf(in);
-    const auto ceiling = in.take(water::doseCeiling(plan));
+    const auto ceiling = in.take(u"share"_s, water::doseCeiling(plan));
     if (const auto good = in.done(); !good) {
         return good;
     }
@@ -158,20 +160,24 @@ Result<void> accumulate(Reckoner& in)
     in.result(u"trough"_s, words("Lowest, just after the change"), ceiling.afterChange, kMg);
     if (plan.fraction > 0.0) {
         in.count(u"settle"_s, words("Intervals until within 5 % of that, without uptake"),
-                 in.take(water::intervalsToSettle(plan.fraction)), {});
+                 in.take(u"share"_s, water::intervalsToSettle(plan.fraction)), {});
     }
     const int intervals = static_cast<int>(in.number(u"intervals"_s));
     const std::vector<water::DoseStep> steps = water::doseSteps(plan, intervals);
     in.result(u"later"_s, words("After %1 intervals").arg(intervals), steps.back().afterDose, kMg);
     QStringList peaks;
-    for (const water::DoseStep& step : steps) {
-        peaks << plainText(step.afterDose);
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        const QString key = u"peak-%1"_s.arg(i);
+        in.part(key, steps[i].afterDose);
+        peaks << u'{' + key + u'}';
     }
     in.sentence(u"course"_s, words("Peaks, interval by interval"), peaks.join(u", "_s));
     if (ceiling.beforeChange <= 0.0) {
         in.note(words("The plants take up all of it before each change: they could use more."));
     }
     in.note(words("The order, change before dose, moves peak and trough but not the ceiling."));
+    in.caution(u"C-SALTS"_s);
+    in.write(noteEntry(words("This dosing and changing settles between {trough} and {peak} mg/L.")));
     return in.done();
 }
 
@@ -196,14 +202,16 @@ std::vector<Sheet> dosingSheets()
          {level(u"target"_s, words("Target")).decided(), netLitres(), salt, nutrient,
           level(u"now"_s, words("Now")).presetTo(u"0"_s).filled(FillFrom::Reading, u"@nutrient"_s), scaleInput()},
          weights,
-         doseToTarget},
+         doseToTarget,
+         u"10 50"_s},
         {u"salt"_s,
          words("What a weighed salt brings"),
          words("everything a dose raises, not only what it was meant for"),
          words("Plants"),
          {Input::number(u"grams"_s, words("Weighed"), u"g"_s, 0.001, 100000).decided(), netLitres(), salt},
          weights,
-         bySalt},
+         bySalt,
+         u"1 100"_s},
         {u"stock"_s,
          words("Dose from a stock solution"),
          words("how much of the bottle, and whether it all dissolves"),
@@ -212,7 +220,8 @@ std::vector<Sheet> dosingSheets()
           Input::number(u"grams"_s, words("Salt in the bottle"), u"g"_s, 0.001, 100000),
           Input::number(u"water"_s, words("Bottle filled up to"), u"mL"_s, 1, 100000), salt, nutrient},
          words("Stoichiometry with IUPAC abridged atomic weights; solubilities from handbooks, most from memory."),
-         byStock},
+         byStock,
+         u"2 60 30 500"_s},
         {u"accumulate"_s,
          words("What accumulates"),
          words("where regular doses and changes end"),
@@ -226,7 +235,8 @@ std::vector<Sheet> dosingSheets()
           Input::number(u"rate"_s, words("Taken up per day, of what is there"), u"%"_s, 0, 99).presetTo(u"0"_s),
           Input::number(u"intervals"_s, words("Intervals to look ahead"), {}, 1, 104).decided().presetTo(u"8"_s)},
          words("Geometric series; with uptake by running the plan on until it repeats."),
-         accumulate},
+         accumulate,
+         u"2 50"_s},
     };
 }
 

@@ -17,7 +17,8 @@ Result<void> heater(Reckoner& in)
         water::coolingSurface_m2(in.number(u"length"_s), in.number(u"depth"_s), in.number(u"height"_s));
     const double difference = in.number(u"tank"_s) - in.number(u"room"_s);
     if (difference < 0.0) {
-        return refused(words("The room is warmer than the tank is meant to be."), words("A heater cannot cool."));
+        return refused(words("The room is warmer than the tank is meant to be."), words("A heater cannot cool."),
+                       u"room"_s);
     }
     const double glass = water::steadyPower_W(in.number(u"loss"_s), surface, difference);
     const double vapour = water::evaporationPower_W(in.number(u"evaporation"_s));
@@ -32,10 +33,10 @@ Result<void> heater(Reckoner& in)
     in.result(u"month"_s, words("Energy in 30 days"), water::energy_kWh(power, 24, 30), u"kWh"_s);
     const double litres = in.number(u"litres"_s);
     in.result(u"cooling"_s, words("Without heating, hours until 63 % of the difference is gone"),
-              in.take(water::coolingTime_h(litres, in.number(u"loss"_s), surface)), u"h"_s);
+              in.take(u"loss"_s, water::coolingTime_h(litres, in.number(u"loss"_s), surface)), u"h"_s);
     if (const auto own = in.maybe(u"heater"_s)) {
         in.result(u"warm-up"_s, words("Hours for one kelvin with this heater, losses apart"),
-                  in.take(water::warmUp_h(litres, 1.0, *own)), u"h"_s);
+                  in.take(u"heater"_s, water::warmUp_h(litres, 1.0, *own)), u"h"_s);
         if (*own < power) {
             in.note(words("This heater cannot hold the temperature in so cool a room."));
         }
@@ -44,13 +45,15 @@ Result<void> heater(Reckoner& in)
         "Two heaters of half the size fail more kindly than one: one stuck on does not cook, one dead does not chill "
         "(common practice)."));
     in.caution(u"C-ELEC"_s);
+    in.write(
+        noteEntry(words("{power} W hold {tank} °C in a room of {room} °C; a heater of {least} to {most} W suits.")));
     return in.done();
 }
 
 Result<void> cylinder(Reckoner& in)
 {
-    const double use =
-        in.take(water::weighedUse_g_per_d(in.number(u"earlier"_s), in.number(u"later"_s), in.number(u"days"_s)));
+    const double use = in.take(
+        u"later"_s, water::weighedUse_g_per_d(in.number(u"earlier"_s), in.number(u"later"_s), in.number(u"days"_s)));
     if (const auto good = in.done(); !good) {
         return good;
     }
@@ -59,11 +62,12 @@ Result<void> cylinder(Reckoner& in)
         return refused(
             words("The cylinder weighs less than its empty weight."),
             words(
-                "Read the empty weight (TW) stamped on it, and weigh the regulator with it or without it both times."));
+                "Read the empty weight (TW) stamped on it, and weigh the regulator with it or without it both times."),
+            u"empty"_s);
     }
     in.formula(words("use = (earlier − later) / days; days left = (later − empty) / use"));
     in.figures(words("use = ({earlier} − {later}) / {days} = {use} g/d; ({later} − {empty}) / {use} = {left} d"));
-    in.mainResult(u"left"_s, words("Days left"), in.take(water::daysLeft(left, use)), u"d"_s);
+    in.mainResult(u"left"_s, words("Days left"), in.take(u"later"_s, water::daysLeft(left, use)), u"d"_s);
     in.result(u"use"_s, words("Used per day"), use, u"g/d"_s);
     in.result(u"gas"_s, words("Gas left"), left, u"g"_s);
     if (const auto litres = in.maybe(u"litres"_s)) {
@@ -72,14 +76,14 @@ Result<void> cylinder(Reckoner& in)
     }
     if (const auto room = in.maybe(u"room"_s)) {
         in.result(u"share"_s, words("In this room's air if all of it escaped"),
-                  100.0 * in.take(water::roomShare(left, *room)), u"%"_s);
+                  100.0 * in.take(u"room"_s, water::roomShare(left, *room)), u"%"_s);
         in.note(words("The limit for people over a working day is 0.5 % (OSHA, from a secondary page)."));
     }
     in.note(words(
         "The gauge stays flat while there is liquid; once it falls, only days are left. A jump in daily use means a "
         "leak or a drifting valve. Bubbles cannot be converted: their mass goes with the cube of their width."));
     in.caution(u"C-CO2"_s);
-    in.write(readingWrite(u"cylinder"_s, u"g"_s, QString::number(in.number(u"later"_s), 'f', 0)));
+    in.write(readingWrite(u"cylinder"_s, u"g"_s, u"{later}"_s));
     return in.done();
 }
 
@@ -87,13 +91,13 @@ Result<void> lightSum(Reckoner& in)
 {
     const double par = in.number(u"par"_s);
     const double hours = in.number(u"hours"_s);
-    const double sum = in.take(water::dailyLightWithRamps_mol(par, hours, in.number(u"ramp"_s)));
+    const double sum = in.take(u"ramp"_s, water::dailyLightWithRamps_mol(par, hours, in.number(u"ramp"_s)));
     in.formula(words("sum = PAR × (hours − ramp) × 0.0036"));
     in.figures(words("sum = {par} × ({hours} − {ramp}) × 0.0036 = {sum}"));
     in.mainResult(u"sum"_s, words("Light of a day"), sum, u"mol/m²"_s);
     if (const auto wanted = in.maybe(u"target"_s)) {
         in.result(u"needed"_s, words("Hours at full light for the sum wanted"),
-                  in.take(water::hoursForDailyLight(*wanted, par)), u"h"_s);
+                  in.take(u"target"_s, water::hoursForDailyLight(*wanted, par)), u"h"_s);
     }
     in.sentence(u"class"_s, words("Common practice calls it"),
                 sum < 1.5   ? words("very little")
@@ -108,6 +112,7 @@ Result<void> lightSum(Reckoner& in)
     entry.amount = hours;
     entry.second = par;
     in.write({words("Write this light to the record"), entry, std::nullopt, std::nullopt});
+    in.caution(u"C-ELEC"_s);
     return in.done();
 }
 
@@ -136,7 +141,8 @@ std::vector<Sheet> energySheets()
               .presetTo(u"0"_s),
           Input::number(u"target"_s, words("Sum wanted"), u"mol/m²"_s, 0.1, 60).decided().mayBeEmpty()},
          words("Arithmetic: µmol/m²/s × 3600 s/h. Classes: common practice."),
-         lightSum},
+         lightSum,
+         u"50 8"_s},
         {u"cylinder"_s,
          words("Cylinder: days left"),
          words("from two weighings, the only honest measure"),
@@ -150,7 +156,8 @@ std::vector<Sheet> energySheets()
               .mayBeEmpty()
               .filled(FillFrom::NetVolume)},
          words("Arithmetic; ideal gas for the room. Weighing to 5 g: common practice."),
-         cylinder},
+         cylinder,
+         u"2121 2100 7 1600"_s},
         {u"heater"_s,
          words("Heater"),
          words("power to hold a temperature, and what a power cut does"),
@@ -167,7 +174,8 @@ std::vector<Sheet> energySheets()
           Input::number(u"heater"_s, words("Heater in hand"), u"W"_s, 1, 5000).mayBeEmpty()},
          words("P = U A ΔT; heat of evaporation 2440 kJ/kg (from memory); U and the margin of 1.5 to 2: common "
                "practice."),
-         heater},
+         heater,
+         u"25 19 60 30 36 60"_s},
     };
 }
 

@@ -27,14 +27,15 @@ Error missing(const Input& input)
     const QString example = input.kind == InputKind::Choice
                                 ? input.choices.front().code
                                 : bound(std::max(input.lowest, 0.5 * std::min(input.highest, 2.0)));
-    return refused(words("\"%1\" is missing.").arg(input.label), words("Give %1=%2.").arg(input.key, example));
+    return refused(words("\"%1\" is missing.").arg(input.label), words("Give %1=%2.").arg(input.key, example),
+                   input.key);
 }
 
 Error outside(const Input& input, double value)
 {
     return refused(words("\"%1\" must lie from %2 to %3, not %4.")
                        .arg(input.label, bound(input.lowest), bound(input.highest), bound(value)),
-                   words("Check the decimal mark and the unit of %1.").arg(input.key));
+                   words("Check the decimal mark and the unit of %1.").arg(input.key), input.key);
 }
 
 Result<void> checkInput(const Input& input, const Value& value)
@@ -42,7 +43,8 @@ Result<void> checkInput(const Input& input, const Value& value)
     if (input.kind == InputKind::Choice) {
         const bool known = std::ranges::find(input.choices, value.text, &Choice::code) != input.choices.end();
         return known ? Result<void>()
-                     : Result<void>(refused(words("\"%1\" cannot be \"%2\".").arg(input.label, value.text)));
+                     : Result<void>(refused(words("\"%1\" cannot be \"%2\".").arg(input.label, value.text),
+                                            words("Choose one of those listed."), input.key));
     }
     const std::vector<double> numbers =
         input.kind == InputKind::Series ? value.series : std::vector<double>{value.number};
@@ -129,7 +131,7 @@ public:
         m_answer = std::move(middle.answer());
         m_counts = middle.counts();
         m_used = middle.used();
-        m_figures = figuresOf(m_answer, middle.moved());
+        m_figures = figuresOf(m_answer, middle);
         for (const Figure& figure : m_figures) {
             if (!figure.isWords && !std::isfinite(figure.value)) {
                 return refused(words("These figures have no answer."), words("Check the inputs."));
@@ -143,15 +145,27 @@ public:
         }
         spread(middle.movedFrom());
         putIn(m_answer.figures);
+        for (Figure& figure : m_answer.results) {
+            putIn(figure.text);
+        }
+        for (QString& note : m_answer.notes) {
+            putIn(note);
+        }
+        for (Move& move : m_answer.moves) {
+            putIn(move.note);
+        }
+        fillWrites();
         listOrigins();
         return m_answer;
     }
 
 private:
-    static std::vector<Figure> figuresOf(const Answer& answer, const std::vector<Figure>& moved)
+    /// Everything with a doubt: results, moves, and what stands within sentences.
+    static std::vector<Figure> figuresOf(const Answer& answer, const Reckoner& by)
     {
         std::vector<Figure> all = answer.results;
-        all.insert(all.end(), moved.begin(), moved.end());
+        all.insert(all.end(), by.moved().begin(), by.moved().end());
+        all.insert(all.end(), by.parts().begin(), by.parts().end());
         return all;
     }
 
@@ -188,7 +202,7 @@ private:
             if (!m_sheet.reckon(again)) {
                 continue;
             }
-            for (const Figure& figure : figuresOf(again.answer(), again.moved())) {
+            for (const Figure& figure : figuresOf(again.answer(), again)) {
                 const auto middle = std::ranges::find(m_figures, figure.key, &Figure::key);
                 if (middle != m_figures.end() && !figure.isWords && std::isfinite(figure.value)) {
                     auto& [up, down] = moved[figure.key];
@@ -236,9 +250,29 @@ private:
         for (auto it = m_values.cbegin(); it != m_values.cend(); ++it) {
             text.replace(u'{' + it.key() + u'}', it->text);
         }
-        for (const Figure& figure : m_answer.results) {
+        for (const Figure& figure : m_figures) {
             text.replace(u'{' + figure.key + u'}', figure.text);
         }
+    }
+
+    /// What is written down says what the sheet shows, digit for digit. A result that is no reading is not offered.
+    void fillWrites()
+    {
+        for (Write& write : m_answer.writes) {
+            if (write.entry) {
+                putIn(write.entry->subject);
+                putIn(write.entry->note);
+            }
+            if (write.reading) {
+                record::Reading& reading = *write.reading;
+                putIn(reading.typed);
+                if (!record::setTypedValue(reading, QString(reading.typed), reading.unit)) {
+                    write.reading.reset();
+                }
+            }
+        }
+        std::erase_if(m_answer.writes,
+                      [](const Write& write) { return !write.entry && !write.task && !write.reading; });
     }
 
     void listOrigins()

@@ -13,7 +13,7 @@ Result<void> chlorine(Reckoner& in)
 {
     const water::ChlorineAsCl2 residual{in.number(u"chlorine"_s)};
     const double litres = in.number(u"litres"_s);
-    const double grams = in.take(water::thiosulfate_g(residual, litres));
+    const double grams = in.take(u"chlorine"_s, water::thiosulfate_g(residual, litres));
     in.formula(words("thiosulfate = 7.00 × chlorine × litres / 1000"));
     in.figures(words("7.00 × {chlorine} × {litres} / 1000 = {grams} g"));
     in.mainResult(u"grams"_s, words("Sodium thiosulfate pentahydrate"), grams, u"g"_s);
@@ -33,6 +33,7 @@ Result<void> chlorine(Reckoner& in)
         "Dose by 7.0 mg per mg of chlorine; pages that say 1 or 3.5 reckon with reactions that do not happen at the pH "
         "of a tank. A conditioner from the shop is dosed by its label."));
     in.caution(u"C-CHLOR"_s);
+    in.caution(u"C-SALTS"_s);
     in.write(doseEntry(words("sodium thiosulfate"), grams, u"g"_s));
     return in.done();
 }
@@ -48,10 +49,11 @@ water::BleachBasis basisOf(const Reckoner& in)
 
 Result<void> dip(Reckoner& in)
 {
-    const auto bleach = in.take(water::bleachStrength(in.number(u"percent"_s), basisOf(in), in.number(u"density"_s)));
-    const auto strength = in.take(water::dipStrength(bleach, in.number(u"parts"_s)));
+    const auto bleach =
+        in.take(u"percent"_s, water::bleachStrength(in.number(u"percent"_s), basisOf(in), in.number(u"density"_s)));
+    const auto strength = in.take(u"parts"_s, water::dipStrength(bleach, in.number(u"parts"_s)));
     const double litres = in.number(u"litres"_s);
-    const double mL = in.take(water::bleachFor_mL(bleach, strength, litres));
+    const double mL = in.take(u"parts"_s, water::bleachFor_mL(bleach, strength, litres));
     if (const auto good = in.done(); !good) {
         return good;
     }
@@ -61,7 +63,7 @@ Result<void> dip(Reckoner& in)
     in.result(u"water"_s, words("Cold water, into which the bleach goes"), litres * 1000.0 - mL, u"mL"_s);
     in.result(u"strength"_s, words("Available chlorine in the dip"), strength.value, u"mg/L"_s);
     in.result(u"quench"_s, words("Sodium thiosulfate pentahydrate to quench all of it"),
-              in.take(water::thiosulfate_g(strength, litres)), u"g"_s);
+              in.take(u"parts"_s, water::thiosulfate_g(strength, litres)), u"g"_s);
     in.sentence(u"tough"_s, words("Tough leaves, wood, rock"),
                 words("2 to 3 minutes for plants, 15 to 30 for bare rock"));
     in.sentence(u"stems"_s, words("Stems"), words("about 1 minute, one stem first"));
@@ -71,10 +73,9 @@ Result<void> dip(Reckoner& in)
                   "its strength in months. Times: common practice, no published source."));
     in.caution(u"C-BLEACH"_s);
     in.caution(u"C-WASTE"_s);
-    record::Entry entry;
-    entry.kind = record::EntryKind::Upkeep;
-    entry.subject = words("disinfectant dip");
-    in.write({words("Write this dip to the record"), entry, std::nullopt, std::nullopt});
+    in.caution(u"C-HOME"_s);
+    in.write(upkeepEntry(words("Write this dip to the record"), words("disinfectant dip"),
+                         words("{bleach} mL of bleach in {litres} L.")));
     return in.done();
 }
 
@@ -97,7 +98,8 @@ std::vector<Sheet> hygieneSheets()
          words("Stoichiometry, two thiosulfate to one chlorine (tetrathionate); an instrument maker prints 7.0. "
                "Ammonia of "
                "chloramine: one NH2Cl counts as one Cl2."),
-         chlorine},
+         chlorine,
+         u"2 50"_s},
         {u"dip"_s,
          words("Disinfectant dip"),
          words("for plants and hardscape before they go in"),
@@ -109,12 +111,13 @@ std::vector<Sheet> hygieneSheets()
                         {{u"volume"_s, words("g of hypochlorite in 100 mL")},
                          {u"weight"_s, words("g of hypochlorite in 100 g")},
                          {u"available"_s, words("g of available chlorine in 100 g")}}),
-          Input::number(u"density"_s, words("Density of the bleach"), u"kg/L"_s, 0.9, 1.4)
+          Input::number(u"density"_s, words("Density of the bleach"), u"kg/L"_s, 1.0, 1.3)
               .presetTo(u"1.1"_s)
               .usually(0.05)},
          words("Stoichiometry: 0.9525 g of available chlorine per g of hypochlorite. Strength and times: common "
                "practice."),
-         dip},
+         dip,
+         u"5"_s},
     };
 }
 

@@ -34,7 +34,7 @@ Result<void> raise(Reckoner& in)
     const double rise = in.number(u"target"_s) - in.number(u"now"_s);
     if (rise < 0.0) {
         return refused(words("It is above the target already."),
-                       words("Blend with softer water: see the sheet \"blend\"."));
+                       words("Blend with softer water: see the sheet \"blend\"."), u"target"_s);
     }
     const bool carbonate = in.choice(u"what"_s) == u"kh"_s;
     const bool usual = in.choice(u"salt"_s) == u"usual"_s;
@@ -42,8 +42,8 @@ Result<void> raise(Reckoner& in)
     const QString saltName =
         usual ? QCoreApplication::translate("Water", std::string(salt.name).c_str()) : in.choiceLabel(u"salt"_s);
     const double litres = in.number(u"litres"_s);
-    const double grams = in.take(carbonate ? water::gramsForAlkalinity(salt, rise, litres)
-                                           : water::gramsForHardness(salt, rise, litres));
+    const double grams = in.take(u"salt"_s, carbonate ? water::gramsForAlkalinity(salt, rise, litres)
+                                                      : water::gramsForHardness(salt, rise, litres));
     if (const auto good = in.done(); !good) {
         return good;
     }
@@ -104,7 +104,7 @@ Result<void> remineralise(Reckoner& in)
     for (const Line& line : kRecipe) {
         salts.push_back(water::findSalt(line.key));
     }
-    const auto recipe = in.take(water::remineralise(salts, targetsOf(in)));
+    const auto recipe = in.take(u"ca"_s, water::remineralise(salts, targetsOf(in)));
     if (const auto good = in.done(); !good) {
         return good;
     }
@@ -141,6 +141,9 @@ Result<void> remineralise(Reckoner& in)
     }
     in.note(words("Its pH follows from the KH and the carbon dioxide it meets, not from the recipe."));
     in.caution(u"C-SALTS"_s);
+    in.write(upkeepEntry(words("Write this recipe to the record"), words("demineralised water made up"),
+                         words("In {litres} L, g: calcium sulfate {caso4}, calcium chloride {cacl2}, magnesium sulfate "
+                               "{mgso4}, potassium bicarbonate {khco3}, sodium bicarbonate {nahco3}.")));
     return in.done();
 }
 
@@ -161,7 +164,8 @@ std::vector<Sheet> mineralSheets()
           Input::number(u"target"_s, words("Target"), u"°d"_s, 0, 60).decided(), netLitres(),
           Input::choice(u"salt"_s, words("Salt"), raisers())},
          words("Stoichiometry with IUPAC abridged atomic weights; one German degree is 10 mg/L of CaO (DIN)."),
-         raise},
+         raise,
+         u"gh 4 6 100"_s},
         {u"remineralise"_s,
          words("Minerals for demineralised water"),
          words("a recipe of five salts"),
@@ -173,7 +177,8 @@ std::vector<Sheet> mineralSheets()
           mg(u"cl"_s, words("Chloride, if it can be had")).presetTo(u"15"_s),
           Input::number(u"scale"_s, words("Step of the scale"), u"g"_s, 0.001, 10).decided().presetTo(u"0.1"_s)},
          words("Least squares without negative amounts (Lawson and Hanson 1974); IUPAC abridged atomic weights."),
-         remineralise},
+         remineralise,
+         u"100"_s},
     };
 }
 

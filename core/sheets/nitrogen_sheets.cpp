@@ -76,8 +76,8 @@ void change(Reckoner& in, double tan, double pH, double t)
                                     water::GermanDegrees{in.number(u"skh"_s)}.alkalinity(),
                                     in.maybe(u"stemp"_s).value_or(t),
                                     hardness(u"sgh"_s, u"skh"_s)};
-    const auto after =
-        in.take(water::ammoniaAfterChange(tank, fresh, in.share(u"share"_s), water::Co2{in.number(u"co2"_s)}));
+    const auto after = in.take(
+        u"sph"_s, water::ammoniaAfterChange(tank, fresh, in.share(u"share"_s), water::Co2{in.number(u"co2"_s)}));
     in.result(u"total-after"_s, words("Total ammonia after the change"), after.total.value, kMgN);
     in.result(u"ph-after"_s, words("pH right after it"), after.pH, {});
     in.result(u"free-after"_s, words("Free ammonia right after it"), after.freeAfter.value, kMgN);
@@ -91,6 +91,7 @@ void change(Reckoner& in, double tan, double pH, double t)
     in.write(changeEntry(in.share(u"share"_s)));
     in.write(changeTask(in.share(u"share"_s)));
     in.caution(u"C-ELEC"_s);
+    in.caution(u"C-CHLOR"_s);
 }
 
 Result<void> ammonia(Reckoner& in)
@@ -100,7 +101,8 @@ Result<void> ammonia(Reckoner& in)
     const double t = in.number(u"temp"_s);
     const auto share = water::unionisedFraction(pH, t);
     if (!share) {
-        return refused(words("Free ammonia is reckoned from 0 to 50 °C and pH 2 to 13."));
+        return refused(words("Free ammonia is reckoned from 0 to 50 °C and pH 2 to 13."),
+                       words("Check the decimal mark of the pH."), u"ph"_s);
     }
     const double free = tan * *share;
     in.formula(words("pKa = 0.09018 + 2729.92 / (t + 273.15); free = total / (1 + 10^(pKa − pH))"));
@@ -185,7 +187,8 @@ std::vector<Sheet> nitrogenSheets()
          words("Emerson, Russo, Lund and Thurston 1975, J. Fish. Res. Board Can. 32; US EPA 822-R-13-001 (2013); 0.05 "
                "mg/L: "
                "UF/IFAS FA16; 0.02 mg/L: common practice. Mixing by alkalinity and total carbon."),
-         ammonia},
+         ammonia,
+         u"1 7 25 50 kh=4 sph=7.5 skh=6"_s},
         {u"nitrite"_s,
          words("Salt against nitrite"),
          words("chloride keeps nitrite out of the gills"),
@@ -202,7 +205,8 @@ std::vector<Sheet> nitrogenSheets()
          words("Durborow, Crosby and Brunson 1997, SRAC 462 (10 to 1, catfish); Tomasso 1986 (no protection in bass); "
                "limits "
                "by chloride: British Columbia, Nordin and Pommen, from memory."),
-         nitrite},
+         nitrite,
+         u"2 8 100"_s},
     };
 }
 

@@ -20,7 +20,7 @@ void dayCurve(Reckoner& in, double saturation)
     }
     const water::OxygenDay day{in.number(u"production"_s), in.number(u"respiration"_s), in.number(u"exchange"_s),
                                saturation, in.number(u"light"_s)};
-    const auto swing = in.take(water::oxygenSwing(day));
+    const auto swing = in.take(u"exchange"_s, water::oxygenSwing(day));
     in.result(u"dusk"_s, words("At dusk"), swing.dusk, kMg);
     in.result(u"dawn"_s, words("At dawn, the lowest"), swing.dawn, kMg);
     if (swing.dusk > 1.2 * saturation) {
@@ -34,11 +34,11 @@ void dayCurve(Reckoner& in, double saturation)
 Result<void> oxygen(Reckoner& in)
 {
     const double t = in.number(u"temp"_s);
-    const double pressure = in.take(water::standardPressure_atm(in.number(u"height"_s)));
+    const double pressure = in.take(u"height"_s, water::standardPressure_atm(in.number(u"height"_s)));
     if (const auto good = in.done(); !good) {
         return good;
     }
-    const double saturation = in.take(water::oxygenSaturation_mg_per_L(t, pressure));
+    const double saturation = in.take(u"temp"_s, water::oxygenSaturation_mg_per_L(t, pressure));
     in.formula(words("saturation in moist air, Benson and Krause, at the pressure of the height"));
     in.figures(words("{temp} °C, {height} m ({pressure} atm): {saturation} mg/L"));
     in.mainResult(u"saturation"_s, words("Water in balance with air holds"), saturation, kMg);
@@ -58,6 +58,10 @@ Result<void> oxygen(Reckoner& in)
                   "lights-on points to "
                   "carbon dioxide, gasping at dawn to oxygen (common practice)."));
     in.caution(u"C-O2"_s);
+    if (in.has(u"do"_s)) {
+        in.write(readingWrite(u"do"_s, u"mg/L"_s, u"{do}"_s));
+    }
+    in.write(noteEntry(words("Oxygen in balance with air at {temp} °C is {saturation} mg/L.")));
     return in.done();
 }
 
@@ -91,7 +95,8 @@ std::vector<Sheet> oxygenSheets()
          words("Benson and Krause 1980 and 1984, the form of APHA 4500-O; agrees with EN 25814. Height: standard "
                "atmosphere "
                "(from memory). Day: Odum 1956."),
-         oxygen}};
+         oxygen,
+         u"25"_s}};
 }
 
 } // namespace littoral::sheets

@@ -14,9 +14,9 @@ namespace {
 constexpr int kMostFigures = 3;
 } // namespace
 
-Error refused(const QString& what, const QString& mend)
+Error refused(const QString& what, const QString& mend, const QString& blank)
 {
-    return {Fault::BadInput, what.toStdString(), {}, mend.toStdString()};
+    return {Fault::BadInput, what.toStdString(), blank.toStdString(), mend.toStdString()};
 }
 
 Reckoner::Reckoner(const Sheet& sheet, const Values& values)
@@ -76,6 +76,14 @@ void Reckoner::result(const QString& key, const QString& label, double value, co
     m_answer.results.push_back(std::move(figure));
 }
 
+void Reckoner::part(const QString& key, double value)
+{
+    Figure figure;
+    figure.key = key;
+    figure.value = value;
+    m_parts.push_back(std::move(figure));
+}
+
 void Reckoner::count(const QString& key, const QString& label, int value, const QString& unit)
 {
     result(key, label, value, unit);
@@ -102,7 +110,9 @@ void Reckoner::move(const QString& label, std::optional<double> before, double a
 
 void Reckoner::caution(const QString& id)
 {
-    m_answer.cautions.push_back({id, cautionText(id)});
+    if (!m_answer.cautions.contains(id)) {
+        m_answer.cautions << id;
+    }
 }
 
 Result<void> Reckoner::done() const
@@ -131,7 +141,9 @@ int deservedPlace(double value, double doubt)
     if (doubt / std::pow(10.0, place) < 3.0) {
         --place;
     }
-    return std::max(place, finest);
+    // One figure always stands, however large the doubt: a nought would pass for a measured nothing, and the range
+    // beside it says how little the figure means.
+    return value != 0.0 ? std::min(std::max(place, finest), magnitude(value)) : std::max(place, finest);
 }
 
 QString roundedText(double value, int place)
@@ -186,11 +198,9 @@ Write readingWrite(const QString& parameter, const QString& unitCode, const QStr
 {
     record::Reading reading;
     reading.parameter = parameter;
-    Write write{words("Write it as a reading"), std::nullopt, std::nullopt, std::nullopt};
-    if (record::setTypedValue(reading, typed, unitCode)) {
-        write.reading = reading;
-    }
-    return write;
+    reading.unit = unitCode;
+    reading.typed = typed;
+    return {words("Write it as a reading"), std::nullopt, std::nullopt, reading};
 }
 
 Write noteEntry(const QString& text)
@@ -199,6 +209,15 @@ Write noteEntry(const QString& text)
     entry.kind = record::EntryKind::Note;
     entry.note = text;
     return {words("Write a note to the record"), entry, std::nullopt, std::nullopt};
+}
+
+Write upkeepEntry(const QString& label, const QString& subject, const QString& note)
+{
+    record::Entry entry;
+    entry.kind = record::EntryKind::Upkeep;
+    entry.subject = subject;
+    entry.note = note;
+    return {label, entry, std::nullopt, std::nullopt};
 }
 
 } // namespace littoral::sheets

@@ -17,8 +17,8 @@ namespace littoral::sheets {
     return QCoreApplication::translate("Sheets", text);
 }
 
-/// A refusal in the sheet's own words.
-[[nodiscard]] Error refused(const QString& what, const QString& mend = {});
+/// A refusal in the sheet's own words. `blank` is the key of the one to put right; it becomes the error's `where`.
+[[nodiscard]] Error refused(const QString& what, const QString& mend = {}, const QString& blank = {});
 
 class Reckoner
 {
@@ -39,6 +39,8 @@ public:
     void figures(const QString& text) { m_answer.figures = text; }
     void mainResult(const QString& key, const QString& label, double value, const QString& unit);
     void result(const QString& key, const QString& label, double value, const QString& unit);
+    /// A figure that only stands within a sentence or a note, as `{key}`, rounded as results are.
+    void part(const QString& key, double value);
     /// A whole number, shown as such.
     void count(const QString& key, const QString& label, int value, const QString& unit);
     void sentence(const QString& key, const QString& label, const QString& text);
@@ -50,20 +52,22 @@ public:
 
     [[nodiscard]] Answer& answer() { return m_answer; }
     [[nodiscard]] const std::vector<QString>& counts() const { return m_counts; }
+    [[nodiscard]] const std::vector<Figure>& parts() const { return m_parts; }
     /// The moves as figures, so that their doubt can be worked through as well; their value before beside them.
     [[nodiscard]] const std::vector<Figure>& moved() const { return m_moved; }
     [[nodiscard]] const std::vector<std::optional<double>>& movedFrom() const { return m_movedFrom; }
     /// Which blanks the sheet looked at.
     [[nodiscard]] const QSet<QString>& used() const { return m_used; }
 
-    /// Takes a value out of a Result or keeps its refusal for failed().
-    template <typename T> [[nodiscard]] T take(const Result<T>& result)
+    /// Takes a value out of a Result or keeps its refusal for done(), naming the blank to put right.
+    template <typename T> [[nodiscard]] T take(const QString& blank, const Result<T>& result)
     {
         if (result) {
             return *result;
         }
         if (!m_error) {
             m_error = result.error();
+            m_error->where = blank.toStdString();
         }
         return T{};
     }
@@ -76,6 +80,7 @@ private:
     Answer m_answer;
     std::vector<QString> m_counts;
     std::vector<Figure> m_moved;
+    std::vector<Figure> m_parts;
     std::vector<std::optional<double>> m_movedFrom;
     mutable QSet<QString> m_used;
     std::optional<Error> m_error;
@@ -89,14 +94,14 @@ private:
 [[nodiscard]] int deservedPlace(double value, double doubt);
 [[nodiscard]] QString roundedText(double value, int place);
 
-/// The text of a caution by id; empty when there is none.
-[[nodiscard]] QString cautionText(const QString& id);
-
 /// Entries and tasks most sheets write.
 [[nodiscard]] Write changeEntry(double share);
 [[nodiscard]] Write changeTask(double share);
 [[nodiscard]] Write doseEntry(const QString& subject, double amount, const QString& unit);
+/// `typed`, like the texts of entries, may hold `{key}`: an input as typed or a result as rounded.
 [[nodiscard]] Write readingWrite(const QString& parameter, const QString& unitCode, const QString& typed);
 [[nodiscard]] Write noteEntry(const QString& text);
+/// Work at the tub or the tank that the sheet has worked out, to be written down or planned.
+[[nodiscard]] Write upkeepEntry(const QString& label, const QString& subject, const QString& note);
 
 } // namespace littoral::sheets

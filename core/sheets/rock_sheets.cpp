@@ -18,7 +18,7 @@ void ceiling(Reckoner& in)
     const water::MeqPerL alkalinity = water::GermanDegrees{in.maybe(u"skh"_s).value_or(source)}.alkalinity();
     const water::MmolPerL hardness = water::GermanDegrees{source}.hardness();
     const water::Medium medium{in.number(u"temp"_s), water::ionicStrengthFromHardness(hardness, alkalinity)};
-    const auto end = in.take(water::limestoneEnd(alkalinity, hardness.value, {in.number(u"co2"_s)}, medium));
+    const auto end = in.take(u"co2"_s, water::limestoneEnd(alkalinity, hardness.value, {in.number(u"co2"_s)}, medium));
     in.result(u"end-gh"_s, words("Limestone would stop at a GH of"),
               water::GermanDegrees::from(water::MmolPerL{end.calcium_mmol_per_L}).value, u"dGH"_s);
     in.result(u"end-kh"_s, words("and a KH of"), water::GermanDegrees::from(end.alkalinity).value, u"dKH"_s);
@@ -27,9 +27,11 @@ void ceiling(Reckoner& in)
 
 Result<void> rock(Reckoner& in)
 {
+    in.caution(u"C-ACID"_s);
     const double share = in.share(u"share"_s);
     const double source = in.number(u"source"_s);
-    const double rise = in.take(water::rockRise(in.number(u"first"_s), in.number(u"second"_s), share, source));
+    const double rise =
+        in.take(u"share"_s, water::rockRise(in.number(u"first"_s), in.number(u"second"_s), share, source));
     in.formula(words("rise = second − (first + share × (source − first)); excess before a change = rise / share"));
     in.figures(words(
         "rise = {second} − ({first} + {share} % × ({source} − {first})) = {rise}; {rise} / {share} % = {excess}"));
@@ -39,15 +41,16 @@ Result<void> rock(Reckoner& in)
         in.note(words(
             "Nothing came on top of the mixture: the rock does not harden the water within what the kit can tell."));
         ceiling(in);
+        in.write(noteEntry(words("The rock adds no hardness that the kit can tell between two changes.")));
         return in.done();
     }
-    const auto excess = in.take(water::rockExcess(rise, share));
+    const auto excess = in.take(u"share"_s, water::rockExcess(rise, share));
     in.mainResult(u"excess"_s, words("Above the source just before a change, once settled"), excess.before, kDegree);
     in.result(u"after"_s, words("and just after it"), excess.after, kDegree);
     in.result(u"rise"_s, words("Rise per interval"), rise, kDegree);
     const double most = in.number(u"most"_s);
     if (rise <= most) {
-        const double needed = in.take(water::shareForRock(rise, most));
+        const double needed = in.take(u"most"_s, water::shareForRock(rise, most));
         in.result(u"needed"_s, words("Change at least, to stay within %1 degrees").arg(plainText(most)), 100.0 * needed,
                   u"%"_s);
         in.write(changeTask(needed));
@@ -57,8 +60,9 @@ Result<void> rock(Reckoner& in)
                   "water, or give less carbon dioxide."));
     }
     ceiling(in);
+    in.write(
+        noteEntry(words("The rock adds {rise} degrees between two changes, {excess} above the source once settled.")));
     in.note(words("GH and KH from limestone rise together, degree for degree; GH alone points to gypsum or a dose."));
-    in.caution(u"C-ACID"_s);
     return in.done();
 }
 
@@ -91,7 +95,8 @@ std::vector<Sheet> rockSheets()
                   .filled(FillFrom::Reading, u"temp"_s)},
              words("Mass balance; end point from Plummer and Busenberg 1982 with calcium's ion pairs, checked against "
                    "PHREEQC 3."),
-             rock}};
+             rock,
+             u"8 8 40 5"_s}};
 }
 
 } // namespace littoral::sheets

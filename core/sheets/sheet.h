@@ -112,12 +112,6 @@ struct Move
     QString note;
 };
 
-struct Caution
-{
-    QString id; ///< "C-BLEACH"
-    QString text;
-};
-
 /// What "Write to the record" or "Make it a task" puts down. Tank, layout and time are the caller's to fill in.
 struct Write
 {
@@ -134,8 +128,8 @@ struct Answer
     QString figures; ///< the same with the figures put in
     std::vector<Figure> results;
     std::vector<Move> moves;
-    QStringList notes; ///< validity, doubts, what to watch
-    std::vector<Caution> cautions;
+    QStringList notes;    ///< validity, doubts, what to watch
+    QStringList cautions; ///< ids, worded by core/wording/caution_words.h; shown above whatever is done with the result
     QString source;
     std::vector<Write> writes;
     QStringList origins; ///< "pH 6.6: reading of 24 Nov", one per input that was filled in
@@ -152,6 +146,7 @@ struct Sheet
     std::vector<Input> inputs;
     QString source;
     std::function<Result<void>(Reckoner&)> reckon;
+    QString example; ///< figures that have an answer, as typed: "6.6 4"
 
     [[nodiscard]] const Input* input(const QString& key) const; ///< nullptr when it has none
 };
@@ -160,6 +155,9 @@ struct Sheet
 /// results (core/water/uncertain.h says how). Refuses missing and impossible input, naming the blank and how to mend
 /// it.
 [[nodiscard]] Result<Answer> evaluate(const Sheet& sheet, const Values& values);
+
+/// The sheet reckoned with its example: how formula, cautions and notes read before any figure is at hand.
+[[nodiscard]] Answer exampleOf(const Sheet& sheet);
 
 /// All sheets in the order in which they are listed.
 [[nodiscard]] const std::vector<Sheet>& sheets();

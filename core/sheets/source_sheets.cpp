@@ -29,17 +29,16 @@ double softShareFor(Reckoner& in)
     const double hard = in.number(u"gh"_s);
     const double soft = in.number(u"sgh"_s);
     if (!in.has(u"tkh"_s)) {
-        return in.take(water::softShare(hard, soft, in.number(u"tgh"_s)));
+        return in.take(u"tgh"_s, water::softShare(hard, soft, in.number(u"tgh"_s)));
     }
     if (!in.has(u"kh"_s)) {
-        (void)in.take(Result<double>(
-            refused(words("A target for KH needs the KH of the hard water."), words("Give kh= as well."))));
-        return 0.0;
+        return in.take(u"kh"_s, Result<double>(refused(words("A target for KH needs the KH of the hard water."),
+                                                       words("Give kh= as well."))));
     }
     const std::vector<water::BlendTarget> targets{
         {{hard, soft}, in.number(u"tgh"_s), 0.0},
         {{in.number(u"kh"_s), in.number(u"skh"_s)}, in.number(u"tkh"_s), 0.0}};
-    const water::Blend blend = in.take(water::blendSources(targets));
+    const water::Blend blend = in.take(u"tkh"_s, water::blendSources(targets));
     return blend.shares.size() == 2 ? blend.shares[1] : 0.0;
 }
 
@@ -74,6 +73,9 @@ Result<void> blend(Reckoner& in)
     if (in.has(u"cl"_s) && in.answer().find(u"blend-cl"_s)->value < 10.0) {
         in.note(words("Water with little chloride leaves fish open to nitrite."));
     }
+    in.caution(u"C-CHLOR"_s);
+    in.write(upkeepEntry(words("Write this blend to the record"), words("source water blended"),
+                         words("{soft} L of soft and {hard} L of hard water.")));
     return in.done();
 }
 
@@ -85,8 +87,8 @@ Result<void> topUp(Reckoner& in)
     const double fill = in.number(u"top"_s);
     const double changed = in.number(u"change"_s);
     in.result(u"unreplaced"_s, words("GH after a week without topping up"),
-              in.take(water::afterEvaporation(gh, net, lost)), u"dGH"_s);
-    const double creep = in.take(water::afterTopUps(gh, fill, lost, net, 10));
+              in.take(u"lost"_s, water::afterEvaporation(gh, net, lost)), u"dGH"_s);
+    const double creep = in.take(u"lost"_s, water::afterTopUps(gh, fill, lost, net, 10));
     const QString creepLabel = words("GH after ten weeks of topping up, no changes");
     if (changed > 0.0) {
         in.result(u"creep"_s, creepLabel, creep, u"dGH"_s);
@@ -98,7 +100,8 @@ Result<void> topUp(Reckoner& in)
         in.figures(words("{source} + {top} × {week} / {change} = {settled} dGH"));
         in.result(u"week"_s, words("Evaporated per week"), lost, u"L"_s);
         in.mainResult(u"settled"_s, words("GH just before a change, once settled"),
-                      in.take(water::topUpSteadyState(fill, in.number(u"source"_s), lost, changed)), u"dGH"_s);
+                      in.take(u"change"_s, water::topUpSteadyState(fill, in.number(u"source"_s), lost, changed)),
+                      u"dGH"_s);
     } else {
         in.figures(words("{creep} dGH after ten weeks, {gh} now"));
         in.note(words("Without changes hard top-up piles up without end."));
@@ -111,6 +114,7 @@ Result<void> topUp(Reckoner& in)
     entry.kind = record::EntryKind::TopUp;
     entry.amount = in.number(u"lost"_s);
     in.write({words("Write a day's top-up to the record"), entry, std::nullopt, std::nullopt});
+    in.caution(u"C-HOME"_s);
     return in.done();
 }
 
@@ -147,7 +151,8 @@ std::vector<Sheet> sourceSheets()
              },
              words("Linear mixing by volume; two targets by least squares without negative shares (Lawson and Hanson "
                    "1974)."),
-             blend}};
+             blend,
+             u"14 0 6"_s}};
 }
 
 std::vector<Sheet> evaporationSheets()
@@ -168,7 +173,8 @@ std::vector<Sheet> evaporationSheets()
                  .filled(FillFrom::Source, u"gh"_s, u"dGH"_s),
          },
          words("Mass balance: minerals stay, water leaves. Topped up to full first, then changed."),
-         topUp}};
+         topUp,
+         u"6 60 0.4"_s}};
 }
 
 } // namespace littoral::sheets

@@ -194,7 +194,8 @@ Error unknownName(const Sheet& sheet, const QString& name)
     }
     const auto near = nearest(name, keys);
     return refused(words("The sheet \"%1\" has no \"%2\".").arg(sheet.key, name),
-                   near ? words("Did you mean \"%1\"?").arg(*near) : words("It takes: %1.").arg(keys.join(u", "_s)));
+                   near ? words("Did you mean \"%1\"?").arg(*near) : words("It takes: %1.").arg(keys.join(u", "_s)),
+                   name);
 }
 
 QStringList splitLine(const QString& line)
@@ -231,15 +232,15 @@ std::optional<QString> nearest(const QString& typed, const QStringList& known)
 
 Result<Value> parseValue(const Input& input, const QString& text)
 {
-    switch (input.kind) {
-    case InputKind::Choice:
-        return parseChoice(input, text);
-    case InputKind::Series:
-        return parseSeries(input, text);
-    case InputKind::Number:
-        break;
+    auto value = input.kind == InputKind::Choice   ? parseChoice(input, text)
+                 : input.kind == InputKind::Series ? parseSeries(input, text)
+                                                   : parseNumber(input, text);
+    if (value) {
+        return value;
     }
-    return parseNumber(input, text);
+    Error error = value.error();
+    error.where = input.key.toStdString();
+    return error;
 }
 
 Result<Values> parseValues(const Sheet& sheet, const QStringList& typed)
@@ -268,7 +269,8 @@ Result<Values> parseValues(const Sheet& sheet, const QStringList& typed)
             ++next;
         }
         if (next == sheet.inputs.end()) {
-            return refused(words("\"%1\" is one too many for the sheet \"%2\".").arg(word, sheet.key));
+            return refused(words("\"%1\" is one too many for the sheet \"%2\".").arg(word, sheet.key),
+                           words("Name each as in %1=...").arg(sheet.inputs.back().key));
         }
         const auto value = parseValue(*next, word);
         if (!value) {

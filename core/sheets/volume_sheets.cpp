@@ -38,7 +38,7 @@ double inside_L(const Reckoner& in)
         {in.number(u"length"_s), in.number(u"depth"_s), in.number(u"height"_s), glass, in.number(u"gap"_s)});
 }
 
-void weigh(Reckoner& in, double net_L)
+void weigh(Reckoner& in)
 {
     const double bed_L = in.number(u"bed"_s);
     const double solids = in.number(u"rock"_s);
@@ -51,8 +51,7 @@ void weigh(Reckoner& in, double net_L)
     const water::FloorLoad load = water::floorLoad(box, extra, in.number(u"stand"_s));
     in.result(u"mass"_s, words("Weight on the floor"), load.mass_kg, u"kg"_s);
     in.result(u"pressure"_s, words("Pressure on the base, averaged"), load.pressure_kPa, u"kPa"_s);
-    in.note(
-        words("Water over the outside base is counted, which errs on the heavy side of %1 L.").arg(plainText(net_L)));
+    in.note(words("Water over the outside base is counted, which errs on the heavy side of {net} L."));
     in.caution(u"C-LOAD"_s);
 }
 
@@ -62,7 +61,7 @@ Result<void> netVolume(Reckoner& in)
     const double inside = inside_L(in);
     if (shape == u"bow"_s && water::bowRadius_cm(in.number(u"length"_s), in.number(u"bow"_s)) <= 0.0) {
         return refused(words("A bow is deeper than nothing and at most half as deep as the tank is long."),
-                       words("Give bow= in cm, measured from the straight line between the corners."));
+                       words("Give bow= in cm, measured from the straight line between the corners."), u"bow"_s);
     }
     const double bed = water::bedDisplacement_L(in.number(u"bed"_s), in.share(u"porosity"_s));
     const double rock = water::solidDisplacement_L(in.number(u"rock"_s), in.number(u"density"_s));
@@ -70,7 +69,8 @@ Result<void> netVolume(Reckoner& in)
     const double net = inside - bed - rock - wood;
     if (!(inside > 0.0) || !(net > 0.0)) {
         return refused(words("Nothing is left for water inside these measures."),
-                       words("Lengths are outside measures in cm, glass in mm; check bed and rock."));
+                       words("Lengths are outside measures in cm, glass in mm; check bed and rock."),
+                       inside > 0.0 ? u"bed"_s : u"height"_s);
     }
     in.formula(words("net = inside − bed × (1 − pores) − rock / density − wood / 1.1"));
     in.figures(words("net = {inside} − {bed} × (1 − {porosity} %) − {rock} / {density} − {wood} / 1.1 = {net} L"));
@@ -81,11 +81,11 @@ Result<void> netVolume(Reckoner& in)
             water::outerVolume_L({in.number(u"length"_s), in.number(u"depth"_s), in.number(u"height"_s), 0.0, 0.0});
         in.result(u"label"_s, words("As a label would say it, outside measures"), label, u"L"_s);
         in.result(u"overdose"_s, words("Overdose if dosed by the label"), 100.0 * (label / net - 1.0), u"%"_s);
-        weigh(in, net);
+        weigh(in);
     }
     in.note(words("Water in the pores of the bed belongs to the tank. Buckets counted on the day of filling are better "
                   "than any sum."));
-    in.write(noteEntry(words("Net volume reckoned as %1 L.").arg(plainText(net))));
+    in.write(noteEntry(words("Net volume reckoned as {net} L.")));
     return in.done();
 }
 
@@ -136,7 +136,8 @@ std::vector<Sheet> volumeSheets()
         },
         words("Plane geometry. Pores of gravel 25–40 %, of sand 25–50 % (Freeze and Cherry 1979, from memory); "
               "density of quartz and granite 2.65 kg/L (from memory)."),
-        netVolume};
+        netVolume,
+        u"60 30 36"_s};
     return {sheet};
 }
 

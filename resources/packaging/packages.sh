@@ -4,7 +4,7 @@
 
 littoral_build_packages=(g++ cmake ninja-build mold qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev qt6-l10n-tools libgl-dev)
 littoral_run_packages=(libqt6sql6-sqlite qt6-translations-l10n fonts-inter fonts-dejavu-core)
-littoral_test_packages=(libgtest-dev libgmock-dev libbenchmark-dev libboost-dev libical-dev clang-format-14)
+littoral_test_packages=(libgtest-dev libgmock-dev libbenchmark-dev libboost-dev libical-dev poppler-utils clang-format-14)
 
 # install_missing PACKAGE...: installs those that are not there, saying which; needs root (or sudo) only then.
 install_missing() {

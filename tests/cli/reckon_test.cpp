@@ -71,6 +71,11 @@ TEST_F(Ctl, reckonRefusesBadInputWithThree)
         EXPECT_TRUE(outcome.out.isEmpty());
         EXPECT_FALSE(outcome.err.isEmpty());
     }
+    // The blank at fault, what is wrong, how to mend it.
+    const QByteArray told = run({u"reckon"_s, u"co2"_s, u"66"_s, u"4"_s}).err;
+    EXPECT_TRUE(told.startsWith("littoralctl: ph: ")) << told.toStdString();
+    EXPECT_TRUE(told.contains("must lie from 4 to 10") && told.contains("Check the decimal mark"))
+        << told.toStdString();
 }
 
 } // namespace littoral::test

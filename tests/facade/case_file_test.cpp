@@ -198,7 +198,7 @@ TEST_F(CaseFileTest, NamedSightingsRestOnTheirObservation)
     });
     EXPECT_TRUE(rests);
     EXPECT_FALSE(finding->cautions.empty());
-    for (const facade::CautionText& caution : finding->cautions) {
+    for (const wording::CautionText& caution : finding->cautions) {
         EXPECT_FALSE(caution.points.isEmpty()) << caution.id.toStdString();
     }
     EXPECT_TRUE(finding->deferral.isEmpty());

@@ -4,6 +4,7 @@
 
 #include "core/care/gates.h"
 #include "core/care/work_template.h"
+#include "core/facts/entry_cautions.h"
 
 #include <QFile>
 #include <QJsonDocument>
@@ -118,9 +119,9 @@ TEST(Facts, EveryCautionIsReachedFromSomewhere)
         named.insert(task.cautions.begin(), task.cautions.end());
     }
     for (const care::WorkTemplate& work : care::builtInTemplates()) {
-        if (!work.caution.isEmpty()) {
-            EXPECT_NE(book.caution(work.caution), nullptr) << work.key.toStdString();
-            named.insert(work.caution);
+        for (const QString& id : facts::cautionsFor(book, work)) {
+            EXPECT_NE(book.caution(id), nullptr) << work.key.toStdString();
+            named.insert(id);
         }
     }
     for (const facts::Caution& caution : book.cautions) {
@@ -266,6 +267,9 @@ TEST(FactSlips, FieldsTypesAndTwins)
     expectRefused(&FactSources::species, "[22, 28]", "[28, 22]", {"Write them as [low, high]"});
     expectRefused(&FactSources::species, "\"source\": \"from memory\"", "\"source\": \"\"", {"A text is missing here"});
     expectRefused(&FactSources::cautions, "\"version\": 1", "\"version\": 2", {"cautions.json", "version"});
+    expectRefused(&FactSources::cautions, "\"diffuser\"", "\"diffusor\"",
+                  {"There is no work \"diffusor\"", "\"work\""});
+    expectRefused(&FactSources::cautions, "\"before\": true", "\"before\": false", {"cautions.json", "first point"});
     expectRefused(&FactSources::tasks, "{", "[", {"tasks.json", "not JSON"});
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every sheet against a published or independently reckoned figure; the source stands beside the line.
+#include "core/wording/caution_words.h"
 #include "tests/sheets/reckon_line.h"
 
 #include <set>
@@ -198,9 +199,9 @@ TEST(Sheets, TextIsWhole)
             EXPECT_FALSE(figure.text.isEmpty()) << line << ' ' << figure.key.toStdString();
             EXPECT_FALSE(figure.text.contains(u"nan"_s)) << line;
         }
-        for (const sheets::Caution& caution : answer.cautions) {
-            EXPECT_FALSE(caution.text.isEmpty()) << line << ' ' << caution.id.toStdString();
-        }
+        EXPECT_EQ(wording::cautionsBefore(facts::builtInFacts(), answer.cautions).size(),
+                  static_cast<std::size_t>(answer.cautions.size()))
+            << line << ' ' << answer.cautions.join(u' ').toStdString();
         for (const QString& note : answer.notes) {
             EXPECT_TRUE(note.endsWith(u'.')) << note.toStdString();
         }
@@ -209,13 +210,7 @@ TEST(Sheets, TextIsWhole)
 
 TEST(Sheets, CautionsStandWhereHarmIsPossible)
 {
-    const auto cautions = [](const char* line) {
-        QStringList ids;
-        for (const sheets::Caution& caution : reckon(line).cautions) {
-            ids << caution.id;
-        }
-        return ids;
-    };
+    const auto cautions = [](const char* line) { return reckon(line).cautions; };
     EXPECT_TRUE(cautions("dip 5").contains(u"C-BLEACH"_s));
     EXPECT_TRUE(cautions("co2 6.6 4").contains(u"C-CO2"_s));
     EXPECT_TRUE(cautions("cylinder 2121 2100 7 1600").contains(u"C-CO2"_s));

@@ -259,7 +259,7 @@ TEST_F(HistoryPageTest, TheCaseIsWrittenAsAPdf)
     open();
     m_paper.path = path(u"case.pdf"_s);
     QSignalSpy told(&m_page, &HistoryPage::told);
-    m_page.printPdf();
+    m_page.print(PaperTo::File);
     EXPECT_EQ(told.count(), 1);
     EXPECT_TRUE(m_paper.proposed.startsWith(u"Fen Corner"_s));
     QFile file(m_paper.path);
@@ -270,7 +270,7 @@ TEST_F(HistoryPageTest, TheCaseIsWrittenAsAPdf)
     EXPECT_TRUE(bytes.trimmed().endsWith("%%EOF"));
     QSignalSpy failed(&m_page, &HistoryPage::failed);
     m_paper.path = path(u"no/such/folder/case.pdf"_s);
-    m_page.printPdf();
+    m_page.print(PaperTo::File);
     EXPECT_EQ(failed.count(), 1);
 }
 

@@ -73,6 +73,8 @@ QString ActionRegistry::groupName(Group group)
         return tr("Trends");
     case Group::Cycle:
         return tr("Cycle");
+    case Group::Paper:
+        return tr("On paper");
     case Group::Edit:
         return tr("Edit");
     case Group::Pages:

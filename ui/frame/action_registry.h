@@ -20,7 +20,7 @@ class ActionRegistry final : public QObject
     Q_OBJECT
 
 public:
-    enum class Group { Store, Row, Trends, Cycle, Edit, Pages, View, Units, Help };
+    enum class Group { Store, Row, Trends, Cycle, Paper, Edit, Pages, View, Units, Help };
     Q_ENUM(Group)
 
     /// Shortcuts work anywhere in `window`, letters only outside text fields (a text field claims them first).

@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QPrintDialog>
+#include <QPrinter>
 
 namespace littoral::ui {
 
@@ -63,6 +65,20 @@ QString FileAsk::fileToWrite(QWidget* parent, const QString& title, const QStrin
         QFileDialog::getSaveFileName(parent, title, proposed, words("%1 files (*.%2)").arg(suffix.toUpper(), suffix));
     const QString ending = u'.' + suffix;
     return path.isEmpty() || path.endsWith(ending, Qt::CaseInsensitive) ? path : path + ending;
+}
+
+std::unique_ptr<QPagedPaintDevice> FileAsk::printer(QWidget* parent, const QString& title)
+{
+    auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
+    printer->setDocName(title);
+    QPrintDialog dialog(printer.get(), parent);
+    dialog.setWindowTitle(title);
+    // The papers here count their own pages and are printed whole.
+    dialog.setOptions(QAbstractPrintDialog::PrintToFile | QAbstractPrintDialog::PrintCollateCopies);
+    if (dialog.exec() != QDialog::Accepted) {
+        return nullptr;
+    }
+    return printer;
 }
 
 } // namespace littoral::ui

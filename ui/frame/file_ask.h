@@ -17,6 +17,7 @@ public:
     [[nodiscard]] QString photo(QWidget* parent) override;
     [[nodiscard]] QString fileToWrite(QWidget* parent, const QString& title, const QString& proposed,
                                       const QString& suffix) override;
+    [[nodiscard]] std::unique_ptr<QPagedPaintDevice> printer(QWidget* parent, const QString& title) override;
 };
 
 } // namespace littoral::ui

@@ -8,6 +8,7 @@
 #include "ui/frame/store_desk.h"
 #include "ui/frame/top_bar.h"
 #include "ui/models/bench_offers.h"
+#include "ui/models/guide_sheets.h"
 #include "ui/pages/bench/bench_page.h"
 #include "ui/pages/cycle/cycle_page.h"
 #include "ui/pages/first_run/first_run_page.h"
@@ -44,6 +45,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_keeper(keeper)
     , m_forecasts(forecasts)
     , m_theme(theme)
+    , m_ask(ask)
     , m_tray(this)
     , m_reminder(keeper, m_session, m_tray)
     , m_actions(new ActionRegistry(this))
@@ -78,6 +80,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     makeRowActions();
     makeEditActions();
     makeStoreActions();
+    makePaperActions();
     makeLookActions();
     makeLanguageActions();
     makeUnitActions();
@@ -235,6 +238,7 @@ void MainWindow::connectPages()
 
 void MainWindow::connectBench()
 {
+    m_guide->addShelf(sheetShelf());
     connect(m_bench, &BenchPage::selected, this, &MainWindow::select);
     connect(m_bench, &BenchPage::told, this, &MainWindow::tell);
     connect(m_bench, &BenchPage::failed, this, &MainWindow::fail);

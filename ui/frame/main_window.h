@@ -8,7 +8,7 @@
 #include "ui/frame/reminder.h"
 #include "ui/frame/session.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/ask.h"
+#include "ui/widgets/paper_out.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -105,6 +105,7 @@ private:
     void makePageActions();
     void makeTrendsActions();
     void makeCycleActions();
+    void makePaperActions();
     void makeLookActions();
     struct UnitChoice;
     void addUnitChoices(const std::vector<UnitChoice>& choices);
@@ -132,6 +133,9 @@ private:
     void showHistoryKeys();
     void connectHistory();
     void showBenchKeys();
+    void printPage(PaperTo to);
+    void printRow(PaperTo to);
+    void refreshPaperActions();
     void connectBench();
     void undo(bool redo);
     void tell(const QString& sentence);
@@ -145,6 +149,7 @@ private:
     facade::Keeper& m_keeper;
     facade::Forecasts& m_forecasts;
     Theme& m_theme;
+    Ask& m_ask;
     Session m_session;
     TrayNotifier m_tray;
     Reminder m_reminder;

@@ -97,7 +97,11 @@ void MainWindow::showBenchKeys()
                                      {tr("P"), tr("pin the sheet beside the others")},
                                      {tr("W"), tr("write to the record")},
                                      {tr("M"), tr("make it a task")},
+                                     {tr("T"), tr("charts as tables")},
+                                     {tr("F1"), tr("the sheet explained in the guide")},
+                                     {tr("Enter"), tr("in a blank: to the one the sheet waits for")},
                                      {tr("Ctrl+P"), tr("print to a PDF file")},
+                                     {tr("Ctrl+Shift+P"), tr("print on a printer")},
                                      {tr("Esc"), tr("back to the list; what was typed stays")}});
 }
 
@@ -213,7 +217,8 @@ void MainWindow::makeReminderActions()
 void MainWindow::makeMenu()
 {
     m_menu->setAccessibleName(tr("Menu"));
-    for (const Group group : {Group::Store, Group::Row, Group::Trends, Group::Cycle, Group::View, Group::Units}) {
+    for (const Group group :
+         {Group::Store, Group::Row, Group::Trends, Group::Cycle, Group::Paper, Group::View, Group::Units}) {
         QMenu* part = m_menu->addMenu(ActionRegistry::groupName(group));
         part->setAccessibleName(ActionRegistry::groupName(group));
         part->addActions(m_actions->actions(group));
@@ -261,6 +266,7 @@ void MainWindow::refreshActions()
     for (const QString& id : {u"cycle.table"_s, u"cycle.refit"_s, u"cycle.mode"_s, u"cycle.now"_s}) {
         enable(id, charts);
     }
+    refreshPaperActions();
     const store::JournalState journal = m_keeper.journal();
     QAction* undo = m_actions->action(u"undo"_s);
     QAction* redo = m_actions->action(u"redo"_s);
@@ -313,6 +319,7 @@ void MainWindow::showKeys()
                                           {tr("Del"), tr("take the reading out of the cell")},
                                           {tr("Esc"), tr("leave the cell; what was typed stays")},
                                           {tr("Space"), tr("tick a task of the work list")},
+                                          {tr("Ctrl+P"), tr("a round sheet to write on, as a PDF file")},
                                           {tr("Ctrl+Enter"), tr("finish the round")}});
         return;
     }
@@ -373,7 +380,8 @@ void MainWindow::showKeys()
                                      {tr("N"), tr("go to now")},
                                      {tr("A"), tr("dates or days since flooding")},
                                      {tr("+ −"), tr("zoom")},
-                                     {tr("Home End"), tr("first or last entry")}});
+                                     {tr("Home End"), tr("first or last entry")},
+                                     {tr("Ctrl+P"), tr("the whole row as a PDF file")}});
 }
 
 } // namespace littoral::ui

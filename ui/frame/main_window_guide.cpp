@@ -2,6 +2,8 @@
 // What the window does for the guide: F1 beside any page, and records of the keeper's own.
 #include "ui/frame/main_window.h"
 #include "ui/frame/panels.h"
+#include "ui/models/guide_sheets.h"
+#include "ui/pages/bench/bench_page.h"
 #include "ui/pages/cycle/cycle_page.h"
 #include "ui/pages/guide/guide_page.h"
 #include "ui/pages/history/history_page.h"
@@ -57,6 +59,9 @@ QStringList MainWindow::focusedTopics() const
         topics << m_rounds->focusedTopic();
     } else if (page == m_stock) {
         topics << m_stock->focusedSpecies();
+    } else if (page == m_bench) {
+        const QString sheet = m_bench->focusedSheet();
+        topics << (sheet.isEmpty() ? QString() : sheetTopic(sheet));
     }
     // A widget may say what it is about; so may a card for all that is in it.
     for (QWidget* at = page->focusWidget(); at != nullptr && at != page; at = at->parentWidget()) {

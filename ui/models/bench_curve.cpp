@@ -3,12 +3,14 @@
 
 #include "core/record/parameter.h"
 #include "core/record/shown.h"
+#include "core/sheets/reckoner.h"
 #include "core/wording/entry_words.h"
 #include "core/wording/numbers.h"
 
 #include <QCoreApplication>
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace littoral::ui {
 
@@ -236,6 +238,35 @@ std::optional<Measures> benchMeasures(const BenchSheet& open)
         measures.rows.push_back({way.name, value, figure->value, figure->low, figure->high});
     }
     return measures;
+}
+
+PlainTable benchTable(const std::optional<Curve>& curve, const std::optional<Measures>& measures)
+{
+    PlainTable table;
+    if (curve) {
+        table.caption = words("%1 against %2, as a table").arg(curve->title, curve->xTitle);
+        table.header = {curve->xTitle, curve->title, words("Low"), words("High")};
+        double nearest = 0.0;
+        for (const Curve::Point& point : curve->points) {
+            const double doubt = std::max(point.high - point.y, point.y - point.low);
+            const int place = sheets::deservedPlace(point.y, doubt);
+            const bool known = doubt > 0.0;
+            table.rows.push_back({sheets::plainText(point.x), sheets::deservedText(point.y, doubt),
+                                  known ? sheets::roundedText(point.low, place) : QString(),
+                                  known ? sheets::roundedText(point.high, place) : QString()});
+            if (curve->here && (table.currentRow < 0 || std::abs(point.x - curve->here->x) < nearest)) {
+                nearest = std::abs(point.x - curve->here->x);
+                table.currentRow = static_cast<int>(table.rows.size()) - 1;
+            }
+        }
+    } else if (measures) {
+        table.caption = words("The ways side by side, as a table");
+        table.header = {words("Way"), words("Result")};
+        for (const Measures::Row& row : measures->rows) {
+            table.rows.push_back({row.name, row.value});
+        }
+    }
+    return table;
 }
 
 } // namespace littoral::ui

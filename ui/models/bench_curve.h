@@ -3,6 +3,7 @@
 
 #include "core/record/row.h"
 #include "ui/models/bench_sheet.h"
+#include "ui/models/plain_table.h"
 #include "ui/paint/curve.h"
 
 #include <optional>
@@ -16,5 +17,8 @@ namespace littoral::ui {
 /// Results that measure the same thing in several ways, side by side, with what is still needed for those that are
 /// missing.
 [[nodiscard]] std::optional<Measures> benchMeasures(const BenchSheet& open);
+
+/// The same values to read: of the curve, else of the measures; empty without either.
+[[nodiscard]] PlainTable benchTable(const std::optional<Curve>& curve, const std::optional<Measures>& measures);
 
 } // namespace littoral::ui

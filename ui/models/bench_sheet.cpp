@@ -74,6 +74,11 @@ QString typedText(const sheets::Value& value)
                                                : value.text;
 }
 
+bool isPlannable(const sheets::Write& write)
+{
+    return write.entry && write.entry->kind != record::EntryKind::Note;
+}
+
 std::vector<double> proposedChanges(const BenchSheet& open)
 {
     std::vector<double> shares;
@@ -245,11 +250,11 @@ const BenchBlank* BenchSheet::blank(const QString& key) const
     return found == m_blanks.end() ? nullptr : &*found;
 }
 
-/// The blank a refusal speaks of: sheets name it in quotes.
-BenchBlank* BenchSheet::blame(const QString& sentence)
+/// The blank a refusal is about: sheets name its key.
+BenchBlank* BenchSheet::blame(const Error& error)
 {
     const auto found = std::ranges::find_if(
-        m_blanks, [&](const BenchBlank& b) { return sentence.contains(u'"' + b.input->label + u'"'); });
+        m_blanks, [&](const BenchBlank& b) { return b.input->key == QString::fromStdString(error.where); });
     return found == m_blanks.end() ? nullptr : &*found;
 }
 
@@ -283,7 +288,7 @@ void BenchSheet::reckon()
     }
     m_problem = QString::fromStdString(answer.error().what);
     m_mend = QString::fromStdString(answer.error().mend);
-    if (BenchBlank* blank = blame(m_problem)) {
+    if (BenchBlank* blank = blame(answer.error())) {
         blank->problem = m_problem;
         blank->mend = m_mend;
         blank->folded = false;

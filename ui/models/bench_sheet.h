@@ -71,7 +71,7 @@ private:
     [[nodiscard]] QString unitOf(const sheets::Input& input) const;
     [[nodiscard]] QString withShownUnit(const QString& key, const QString& text) const;
     [[nodiscard]] QString fieldText(const sheets::Input& input) const;
-    BenchBlank* blame(const QString& sentence);
+    BenchBlank* blame(const Error& error);
 
     const sheets::Sheet* m_sheet;
     record::TankId m_tank;
@@ -87,6 +87,9 @@ private:
 /// The water changes a sheet proposes, as shares in order; one that is more than half of the water is proposed as two
 /// smaller ones where the sheet knows how large these are. Empty for sheets about something else.
 [[nodiscard]] std::vector<double> proposedChanges(const BenchSheet& open);
+
+/// Whether what a sheet writes down could also be work for a day to come; a note could not.
+[[nodiscard]] bool isPlannable(const sheets::Write& write);
 
 /// The text that types a value back in: its digits with the doubt that was given.
 [[nodiscard]] QString typedText(const sheets::Value& value);

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/guide_articles.h"
 
+#include "core/facts/entry_cautions.h"
 #include "core/record/shown.h"
-#include "core/wording/measures.h"
 #include "core/wording/finding_sentences.h"
+#include "core/wording/measures.h"
 #include "core/wording/numbers.h"
 #include "core/wording/sentences.h"
 #include "ui/models/guide_shelves.h"
@@ -329,7 +330,7 @@ QString gateOfSpecies(const facts::Species& species)
     return species.gate;
 }
 
-GuideArticle speciesArticle(const facts::Species& species)
+GuideArticle speciesArticle(const facts::FactBook& book, const facts::Species& species)
 {
     GuideArticle article;
     article.topic = topicId(u"species"_s, species.id);
@@ -339,15 +340,7 @@ GuideArticle speciesArticle(const facts::Species& species)
     article.latin = species.scientific;
     article.lead = fact(species.note);
     if (!species.isPlant() || species.flags.contains(u"regulated"_s) || species.flags.contains(u"invader"_s)) {
-        GuideBlock caution{Kind::Caution, words("Caution: never release"), {}, {}, {}};
-        caution.lines.push_back(
-            {words("No animal, plant, egg or tank water goes into open water or drains that lead there. Rehome what is "
-                   "too much; local rules say how to dispose of the rest."),
-             {},
-             {},
-             0});
-        caution.lines.push_back({words("The whole caution"), {}, topicId(u"caution"_s, u"C-RELEASE"_s), 0});
-        article.blocks.push_back(std::move(caution));
+        append(article, cautionBlocks(book, {u"C-RELEASE"_s}));
     }
     GuideBlock ranges{Kind::Ranges, words("Bears (not: likes best)"), {}, {}, {}};
     ranges.ranges = {range(u"temp"_s, species.temperature_C, 0, 14, 34), range(u"ph"_s, species.ph, 1, 4.5, 9),
@@ -383,7 +376,7 @@ GuideArticle workArticle(const facts::FactBook& book, const care::WorkTemplate& 
     article.kind = words("Task with a cadence");
     article.title = task(work.title);
     article.lead = work.consequence.isEmpty() ? QString() : words("Left undone: %1").arg(task(work.consequence));
-    append(article, cautionBlocks(book, work.caution.isEmpty() ? QStringList() : QStringList{work.caution}));
+    append(article, cautionBlocks(book, facts::cautionsFor(book, work)));
     GuideBlock facts{Kind::Facts, words("In short"), {}, {}, {}};
     if (work.minutes > 0) {
         facts.lines.push_back(row(words("Takes"), words("about %1 min").arg(work.minutes)));

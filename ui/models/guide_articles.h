@@ -9,7 +9,7 @@
 namespace littoral::ui {
 
 [[nodiscard]] GuideArticle conditionArticle(const facts::FactBook& book, const facts::Condition& condition);
-[[nodiscard]] GuideArticle speciesArticle(const facts::Species& species);
+[[nodiscard]] GuideArticle speciesArticle(const facts::FactBook& book, const facts::Species& species);
 [[nodiscard]] GuideArticle workArticle(const facts::FactBook& book, const care::WorkTemplate& work);
 [[nodiscard]] GuideArticle taskArticle(const facts::FactBook& book, const facts::ReferenceTask& task);
 [[nodiscard]] GuideArticle cautionArticle(const facts::FactBook& book, const facts::Caution& caution);

@@ -86,8 +86,9 @@ GuideShelf species(const Sources& from)
     }
     sortByTitle(shelf.topics);
     shelf.article = [from](const QString& topic) -> std::optional<GuideArticle> {
-        const facts::Species* found = bookFor(*from, topic).speciesById(keyOf(currentTopic(topic)));
-        return found == nullptr ? std::nullopt : versioned(*from, topic, speciesArticle(*found));
+        const facts::FactBook& book = bookFor(*from, topic);
+        const facts::Species* found = book.speciesById(keyOf(currentTopic(topic)));
+        return found == nullptr ? std::nullopt : versioned(*from, topic, speciesArticle(book, *found));
     };
     return shelf;
 }

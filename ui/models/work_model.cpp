@@ -2,6 +2,8 @@
 #include "ui/models/work_model.h"
 
 #include "core/facade/lane_parts.h"
+#include "core/facts/entry_cautions.h"
+#include "core/wording/caution_words.h"
 #include "core/wording/sentences.h"
 #include "ui/models/day_start.h"
 
@@ -191,6 +193,10 @@ QVariant WorkModel::data(const QModelIndex& index, int role) const
     case WhyRole:
     case Qt::ToolTipRole:
         return wording::dueWhy(line.item, m_day);
+    case CautionRole:
+        return line.done
+                   ? QString()
+                   : wording::cautionLine(facts::builtInFacts(), facts::cautionsFor(facts::builtInFacts(), line.item));
     case Qt::AccessibleTextRole:
         return tr("%1, %2, %3").arg(line.tank, wording::dueTitle(line.item), data(index, SideTextRole).toString());
     default:

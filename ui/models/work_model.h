@@ -21,6 +21,7 @@ public:
         SideTextRole,                   ///< "3 d over", "now", "done"
         OverdueRole,                    ///< bool
         WhyRole,
+        CautionRole, ///< one paragraph, to be read before the work; empty for none
         TankNameRole,
     };
     Q_ENUM(Role)

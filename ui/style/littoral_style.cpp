@@ -138,7 +138,7 @@ void LittoralStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* 
     case PE_PanelLineEdit:
         if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
             frame != nullptr && frame->lineWidth > 0) {
-            stylepaint::fieldFrame(pen, *option);
+            stylepaint::fieldFrame(pen, *option, widget != nullptr && widget->property("fault").toBool());
         }
         return;
     case PE_FrameLineEdit:

@@ -214,15 +214,16 @@ void radioMark(const Pen& pen, const QStyleOption& option)
     }
 }
 
-void fieldFrame(const Pen& pen, const QStyleOption& option)
+void fieldFrame(const Pen& pen, const QStyleOption& option, bool fault)
 {
     const bool enabled = has(option, QStyle::State_Enabled) && !has(option, QStyle::State_ReadOnly);
     const bool focus = has(option, QStyle::State_HasFocus);
-    const QColor edge = focus                                ? pen.theme[Token::Accent]
+    const QColor edge = fault                                ? pen.theme[Token::Act]
+                        : focus                              ? pen.theme[Token::Accent]
                         : has(option, QStyle::State_Enabled) ? pen.theme[Token::Rule2]
                                                              : pen.theme[Token::Rule];
     box(pen, option.rect, enabled ? pen.theme[Token::Panel] : pen.theme[Token::Sunk], edge, pen.theme.px(4),
-        focus ? 2.0 : 1.0);
+        focus || fault ? 2.0 : 1.0);
 }
 
 void chevron(const Pen& pen, const QRectF& box, Qt::ArrowType direction, const QColor& colour)

@@ -28,7 +28,8 @@ void buttonBevel(const Pen& pen, const QStyleOptionButton& option, const QWidget
 void buttonLabel(const Pen& pen, const QStyleOptionButton& option, const QWidget* widget);
 void checkMark(const Pen& pen, const QStyleOption& option);
 void radioMark(const Pen& pen, const QStyleOption& option);
-void fieldFrame(const Pen& pen, const QStyleOption& option);
+/// `fault`: what stands in the field cannot be used.
+void fieldFrame(const Pen& pen, const QStyleOption& option, bool fault = false);
 void chevron(const Pen& pen, const QRectF& box, Qt::ArrowType direction, const QColor& colour);
 void comboBox(const Pen& pen, const QStyleOptionComboBox& option, const QRect& arrow);
 void scrollBar(const Pen& pen, const QStyleOptionSlider& option, const QRect& handle);

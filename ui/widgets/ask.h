@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QPagedPaintDevice>
 #include <QString>
 #include <QStringList>
+#include <memory>
 
 class QWidget;
 
@@ -30,6 +32,13 @@ public:
         Q_UNUSED(proposed);
         Q_UNUSED(suffix);
         return {};
+    }
+    /// A printer, chosen and ready; nullptr when there is none or the keeper thought better of it.
+    [[nodiscard]] virtual std::unique_ptr<QPagedPaintDevice> printer(QWidget* parent, const QString& title)
+    {
+        Q_UNUSED(parent);
+        Q_UNUSED(title);
+        return nullptr;
     }
 };
 

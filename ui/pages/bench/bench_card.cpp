@@ -2,7 +2,6 @@
 #include "ui/pages/bench/bench_card.h"
 
 #include "ui/paint/formula.h"
-#include "ui/paint/glyphs.h"
 
 #include <QHBoxLayout>
 #include <QPainter>
@@ -173,51 +172,6 @@ void CurveView::paintEvent(QPaintEvent*)
     } else if (m_measures) {
         paintMeasures(painter, rect(), m_theme, *m_measures);
     }
-}
-
-CautionBox::CautionBox(Theme& theme, QWidget* parent)
-    : QFrame(parent)
-    , m_theme(theme)
-    , m_head(new Text(theme, TextStyle::Strong, tr("Read before you begin")))
-    , m_body((new Text(theme, TextStyle::Body))->wrapped())
-{
-    m_head->setToken(Token::Act);
-    m_head->setIndent(theme.px(22));
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(12, 10, 12, 10);
-    column->setSpacing(4);
-    column->addWidget(m_head);
-    column->addWidget(m_body);
-    setAccessibleName(m_head->text());
-    connect(&theme, &Theme::changed, this, [this] {
-        m_head->setIndent(m_theme.px(22));
-        update();
-    });
-}
-
-void CautionBox::setTexts(const QStringList& texts)
-{
-    m_body->setText(texts.join(QStringLiteral("\n\n")));
-    setAccessibleDescription(m_body->text());
-    setVisible(!texts.isEmpty());
-}
-
-QString CautionBox::text() const
-{
-    return m_body->text();
-}
-
-void CautionBox::paintEvent(QPaintEvent*)
-{
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(m_theme[Token::Act], 1));
-    painter.setBrush(m_theme[Token::ActTint]);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 4, 4);
-    const double side = m_theme.px(15);
-    const QRect head = m_head->geometry();
-    drawStatus(painter, facade::Status::Act, QRectF(head.left(), head.center().y() - side / 2, side, side),
-               m_theme[Token::Act], m_theme[Token::ActTint]);
 }
 
 } // namespace littoral::ui

@@ -5,7 +5,6 @@
 #include "ui/widgets/text.h"
 
 #include <QFrame>
-#include <QStringList>
 
 class QPushButton;
 class QVBoxLayout;
@@ -89,26 +88,6 @@ private:
     Theme& m_theme;
     std::optional<Curve> m_curve;
     std::optional<Measures> m_measures;
-};
-
-/// Cautions about people and animals, tinted, with the sign of what must be acted on. Never folded away.
-class CautionBox final : public QFrame
-{
-    Q_OBJECT
-
-public:
-    explicit CautionBox(Theme& theme, QWidget* parent = nullptr);
-
-    void setTexts(const QStringList& texts);
-    [[nodiscard]] QString text() const;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    Theme& m_theme;
-    Text* m_head;
-    Text* m_body;
 };
 
 } // namespace littoral::ui

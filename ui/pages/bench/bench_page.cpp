@@ -2,12 +2,9 @@
 #include "ui/pages/bench/bench_page.h"
 
 #include "ui/models/bench_list.h"
-
 #include "ui/pages/bench/sheet_list.h"
-#include "ui/pages/bench/sheet_paper.h"
-#include "ui/widgets/flow_layout.h"
+#include "ui/widgets/table_twin.h"
 
-#include <QAction>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -27,8 +24,6 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr int kMostColumns = 3;
-constexpr int kGap = 12;
 constexpr int kSaveDelayMs = 800;
 
 QString defaultSheet()
@@ -74,6 +69,7 @@ BenchPage::BenchPage(facade::Keeper& keeper, Theme& theme, Ask& ask, QWidget* pa
     connectPlan(m_plan);
     connect(m_plan, &BenchCard::pinWanted, this, &BenchPage::pinFront);
     m_saveSoon.setSingleShot(true);
+    m_saveSoon.setInterval(kSaveDelayMs);
     connect(&m_saveSoon, &QTimer::timeout, this, [this] { m_memory.save(); });
     connect(&keeper, &facade::Keeper::changed, this, &BenchPage::refreshWhenSeen);
     connect(&keeper, &facade::Keeper::storeOpened, this, &BenchPage::storeChanged);
@@ -90,145 +86,19 @@ BenchPage::~BenchPage()
     m_memory.save();
 }
 
-QWidget* BenchPage::makeBar()
+void BenchPage::toggleTable()
 {
-    auto* bar = new QWidget;
-    bar->setAccessibleName(tr("Bar of the Bench page"));
-    auto* flow = new FlowLayout(bar, 12);
-    flow->setContentsMargins(14, 7, 14, 7);
-    flow->addWidget(new Text(m_theme, TextStyle::Name, tr("Bench")));
-    const auto choice = [&](const QString& label, QComboBox* combo) {
-        auto* box = new QWidget;
-        auto* line = new QHBoxLayout(box);
-        line->setContentsMargins(0, 0, 0, 0);
-        line->setSpacing(8);
-        auto* text = new Text(m_theme, TextStyle::Body, label);
-        text->setToken(Token::Ink2);
-        text->setBuddy(combo);
-        combo->setAccessibleName(label);
-        combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-        line->addWidget(text);
-        line->addWidget(combo);
-        flow->addWidget(box);
-    };
-    choice(tr("Values from"), m_tankChoice);
-    choice(tr("Source water"), m_sourceChoice);
-    m_working->setChecked(true);
-    m_print->setProperty("keyHint", tr("Ctrl P"));
-    m_print->setAccessibleName(tr("Print the sheets shown to a PDF file"));
-    flow->addWidget(m_working);
-    flow->addWidget(m_print);
-    connect(m_tankChoice, &QComboBox::activated, this,
-            [this](int index) { emit selected(record::TankId{m_tankChoice->itemData(index).toLongLong()}); });
-    connect(m_sourceChoice, &QComboBox::activated, this, [this](int index) {
-        m_source = record::SourceWaterId{m_sourceChoice->itemData(index).toLongLong()};
-        refreshFront();
-    });
-    connect(m_working, &QCheckBox::toggled, this, [this](bool on) {
-        m_memory.showsWorking = on;
-        m_saveSoon.start(kSaveDelayMs);
-        refresh();
-    });
-    connect(m_print, &QPushButton::clicked, this, &BenchPage::print);
-    return bar;
-}
-
-QWidget* BenchPage::makeList()
-{
-    auto* panel = new QWidget;
-    panel->setAccessibleName(tr("Worksheets"));
-    auto* column = new QVBoxLayout(panel);
-    column->setContentsMargins(0, 10, 0, 10);
-    column->setSpacing(6);
-    auto* top = new QVBoxLayout;
-    top->setContentsMargins(12, 0, 12, 0);
-    m_filter->setPlaceholderText(tr("Filter"));
-    m_filter->setAccessibleName(tr("Filter the worksheets: beginnings of words"));
-    m_filter->setClearButtonEnabled(true);
-    m_filter->installEventFilter(this);
-    top->addWidget(m_filter);
-    top->addWidget(m_found->wrapped());
-    column->addLayout(top);
-    column->addWidget(m_list, 1);
-    auto* hint = (new Text(m_theme, TextStyle::Secondary,
-                           tr("Type a sheet with its values in the field above (Ctrl K), such as co2 6.6 4")))
-                     ->wrapped();
-    hint->setContentsMargins(12, 0, 12, 0);
-    column->addWidget(hint);
-    m_found->hide();
-    connect(m_filter, &QLineEdit::textChanged, this, [this](const QString& text) {
-        m_model->filter(text);
-        m_list->showSheet(m_memory.inFront);
-        m_found->setText(tr("No sheet has these words. Try the beginning of one of them."));
-        m_found->setVisible(m_model->sheetCount() == 0);
-    });
-    connect(m_filter, &QLineEdit::returnPressed, this, [this] {
-        if (const int first = m_model->firstSheet(); first >= 0) {
-            open(m_model->index(first).data(BenchListModel::KeyRole).toString());
-        }
-    });
-    connect(m_list, &SheetList::chosen, this, [this](const QString& key) {
-        m_memory.inFront = key;
-        m_saveSoon.start(kSaveDelayMs);
-        m_scroll->verticalScrollBar()->setValue(0);
-        refreshFront();
-    });
-    connect(m_list, &SheetList::entered, this, [this](const QString& key) { open(key); });
-    return panel;
-}
-
-void BenchPage::makeColumns()
-{
-    auto* host = new QWidget;
-    m_columns = new QHBoxLayout(host);
-    m_columns->setContentsMargins(kGap, kGap, kGap, kGap);
-    m_columns->setSpacing(kGap);
-    for (int i = 0; i < kMostColumns; ++i) {
-        auto* box = new QWidget;
-        auto* column = new QVBoxLayout(box);
-        column->setContentsMargins(0, 0, 0, 0);
-        column->setSpacing(kGap);
-        m_columns->addWidget(box, i == 0 ? 4 : 3);
-        m_columnBoxes.push_back(box);
+    m_table = !m_table;
+    refresh();
+    int pin = 0;
+    SheetCard* card = cardAtHand(pin);
+    if (m_table && card != nullptr && card->twin()->isVisible()) {
+        card->twin()->setFocus(Qt::OtherFocusReason);
+        card->twin()->showCurrent();
+        emit told(card->twin()->table().caption);
+    } else {
+        emit told(m_table ? tr("This sheet has no chart to show as a table") : tr("Charts again"));
     }
-    host->setAutoFillBackground(false);
-    m_scroll->setWidget(host);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setFrameShape(QFrame::NoFrame);
-    m_scroll->setAccessibleName(tr("Sheets"));
-    m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->viewport()->setAutoFillBackground(false);
-}
-
-void BenchPage::makeKeys()
-{
-    const auto key = [this](const QString& text, const QKeySequence& keys, auto run) {
-        auto* action = new QAction(text, this);
-        action->setShortcut(keys);
-        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
-        connect(action, &QAction::triggered, this, run);
-        addAction(action);
-    };
-    key(tr("Pin this sheet"), QKeySequence(Qt::Key_P), [this] { pinFront(); });
-    key(tr("Print"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] { print(); });
-    key(tr("Filter"), QKeySequence(Qt::CTRL | Qt::Key_F), [this] {
-        m_filter->setFocus(Qt::ShortcutFocusReason);
-        m_filter->selectAll();
-    });
-    key(tr("Write to the record"), QKeySequence(Qt::Key_W), [this] {
-        int pin = 0;
-        SheetCard* card = cardAtHand(pin);
-        if (card != nullptr && !card->actionButtons().empty()) {
-            card->actionButtons().front()->click();
-        }
-    });
-    key(tr("Make it a task"), QKeySequence(Qt::Key_M), [this] {
-        int pin = 0;
-        SheetCard* card = cardAtHand(pin);
-        if (card != nullptr && card->taskButton()->isVisible()) {
-            card->taskButton()->click();
-        }
-    });
 }
 
 void BenchPage::connectSheet(SheetCard* card, int pin)
@@ -237,7 +107,7 @@ void BenchPage::connectSheet(SheetCard* card, int pin)
         if (BenchSheet* sheet = sheetOf(pin)) {
             sheet->typeShown(key, text);
             showSheet(*card, *sheet);
-            m_saveSoon.start(kSaveDelayMs);
+            m_saveSoon.start();
         }
     });
     connect(card, &SheetCard::clearWanted, this, [this, card, pin] {
@@ -245,7 +115,7 @@ void BenchPage::connectSheet(SheetCard* card, int pin)
             sheet->clear();
             card->firstField()->setFocus(Qt::OtherFocusReason);
             showSheet(*card, *sheet);
-            m_saveSoon.start(kSaveDelayMs);
+            m_saveSoon.start();
         }
     });
     connect(card, &SheetCard::writeWanted, this, [this, pin](int index) { write(pin, index); });
@@ -264,7 +134,7 @@ void BenchPage::connectPlan(RowPlanCard* card)
 {
     connect(card, &RowPlanCard::conditionerTyped, this, [this](std::optional<double> mL) {
         m_memory.conditioner_mL_per_100L = mL;
-        m_saveSoon.start(kSaveDelayMs);
+        m_saveSoon.start();
         refresh();
     });
 }
@@ -392,6 +262,7 @@ void BenchPage::showSheet(SheetCard& card, BenchSheet& sheet)
     around.row = &m_keeper.row();
     around.now = m_keeper.clock().now();
     around.working = m_memory.showsWorking;
+    around.table = m_table;
     around.writable = tank != nullptr && m_keeper.hasStore() && !m_keeper.isReadOnly();
     around.tankName = tank == nullptr ? QString() : tank->name;
     card.show(sheet, around);
@@ -442,7 +313,7 @@ void BenchPage::open(const QString& key, const QMap<QString, QString>& typed)
             sheet->type(it.key(), it.value());
         }
     }
-    m_saveSoon.start(kSaveDelayMs);
+    m_saveSoon.start();
     m_scroll->verticalScrollBar()->setValue(0);
     refreshFront();
     QWidget* first = m_front->isHidden() ? m_plan->firstField() : m_front->firstField();
@@ -474,7 +345,7 @@ void BenchPage::pinFront()
     } else {
         m_memory.pinRowPlan();
     }
-    m_saveSoon.start(kSaveDelayMs);
+    m_saveSoon.start();
     refreshPins();
     refresh();
     emit told(tr("%1 is pinned beside the others").arg(sheet == nullptr ? m_plan->title() : m_front->title()));
@@ -483,7 +354,7 @@ void BenchPage::pinFront()
 void BenchPage::unpin(int number)
 {
     m_memory.unpin(number);
-    m_saveSoon.start(kSaveDelayMs);
+    m_saveSoon.start();
     refreshPins();
     refresh();
     begin();
@@ -501,6 +372,14 @@ SheetCard* BenchPage::cardAtHand(int& pin)
     }
     pin = 0;
     return m_front->isHidden() ? nullptr : m_front;
+}
+
+QString BenchPage::focusedSheet()
+{
+    int pin = 0;
+    const SheetCard* card = cardAtHand(pin);
+    const BenchSheet* sheet = card == nullptr ? nullptr : sheetOf(pin);
+    return sheet == nullptr ? QString() : sheet->sheet().key;
 }
 
 QList<QWidget*> BenchPage::regions() const
@@ -540,46 +419,6 @@ void BenchPage::keyPressEvent(QKeyEvent* event)
         return;
     }
     QWidget::keyPressEvent(event);
-}
-
-void BenchPage::arrange()
-{
-    m_listPanel->setFixedWidth(std::min(m_theme.px(228), width() * 35 / 100));
-    const int room = width() - m_listPanel->width();
-    const int columns = room >= m_theme.px(1440) ? 3 : room >= m_theme.px(860) ? 2 : 1;
-    if (columns != m_columnCount) {
-        m_columnCount = columns;
-        place();
-    }
-}
-
-void BenchPage::place()
-{
-    const int columns = std::max(1, m_columnCount);
-    std::vector<QVBoxLayout*> layouts;
-    for (QWidget* box : m_columnBoxes) {
-        auto* layout = static_cast<QVBoxLayout*>(box->layout());
-        while (QLayoutItem* item = layout->takeAt(0)) {
-            delete item;
-        }
-        layouts.push_back(layout);
-    }
-    layouts[0]->addWidget(m_front);
-    layouts[0]->addWidget(m_plan);
-    // The newest pin stands highest; the emptiest column takes the next.
-    std::vector<int> taken(static_cast<std::size_t>(columns), 0);
-    taken[0] = columns == 1 ? 0 : static_cast<int>(m_pinned.size()) + 1;
-    for (auto it = m_pinned.rbegin(); it != m_pinned.rend(); ++it) {
-        const auto emptiest = static_cast<std::size_t>(std::ranges::min_element(taken) - taken.begin());
-        layouts[emptiest]->addWidget(it->card);
-        it->card->show();
-        ++taken[emptiest];
-    }
-    for (std::size_t i = 0; i < layouts.size(); ++i) {
-        const bool used = i == 0 || layouts[i]->count() > 0;
-        layouts[i]->addStretch(1);
-        m_columnBoxes[i]->setVisible(used);
-    }
 }
 
 void BenchPage::resizeEvent(QResizeEvent* event)

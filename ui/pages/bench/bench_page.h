@@ -5,7 +5,7 @@
 #include "ui/models/bench_memory.h"
 #include "ui/pages/bench/row_plan_card.h"
 #include "ui/pages/bench/sheet_card.h"
-#include "ui/widgets/ask.h"
+#include "ui/widgets/paper_out.h"
 
 #include <QMap>
 #include <QTimer>
@@ -55,8 +55,12 @@ public:
     [[nodiscard]] const BenchSheet* sheet();
     [[nodiscard]] QList<QWidget*> regions() const;
     void pinFront();
-    /// Writes everything shown to a PDF.
-    void print();
+    /// The charts of all sheets as tables, and back.
+    void toggleTable();
+    /// Key of the sheet that has the keyboard, pinned or in front; empty for the row's plan.
+    [[nodiscard]] QString focusedSheet();
+    /// Puts everything shown on paper.
+    void print(PaperTo to = PaperTo::File);
 
 signals:
     void selected(littoral::record::TankId tank);
@@ -126,6 +130,7 @@ private:
     std::vector<PinnedCard> m_pinned;
     QTimer m_saveSoon;
     int m_columnCount = 0;
+    bool m_table = false;
     bool m_stale = false; ///< something changed while another page was shown
 };
 

@@ -35,7 +35,7 @@ std::vector<record::Entry> proposals(const BenchSheet& sheet)
     }
     if (entries.empty()) {
         for (const sheets::Write& write : sheet.answer()->writes) {
-            if (write.entry) {
+            if (isPlannable(write)) {
                 entries.push_back(*write.entry);
                 break;
             }
@@ -143,12 +143,8 @@ void BenchPage::plan(int pin, int days)
     finish(m_keeper.commit(edit), sentence);
 }
 
-void BenchPage::print()
+void BenchPage::print(PaperTo to)
 {
-    const QString path = m_ask.fileToWrite(this, tr("Print to a PDF file"), tr("worksheets.pdf"), u"pdf"_s);
-    if (path.isEmpty()) {
-        return;
-    }
     std::vector<PaperSheet> sheets;
     bool plan = m_front->isHidden();
     const auto add = [&](const BenchSheet& sheet) {
@@ -168,9 +164,11 @@ void BenchPage::print()
     const record::Moment now = m_keeper.clock().now();
     facade::RowPlanOptions options;
     options.conditioner_mL_per_100L = m_memory.conditioner_mL_per_100L;
-    const auto water = plan ? std::optional(facade::rowPlan(m_keeper.row(), now, options)) : std::nullopt;
-    const auto done = printSheets(path, sheets, water, m_keeper.row(), now);
-    finish(done, tr("Printed to %1").arg(path));
+    auto water = plan ? std::optional(facade::rowPlan(m_keeper.row(), now, options)) : std::nullopt;
+    const PaperJob job = sheetPaper(std::move(sheets), std::move(water), m_keeper.row(), now);
+    if (const auto done = putOnPaper(m_ask, this, job, tr("worksheets"), to)) {
+        finish(*done ? Result<void>() : Result<void>(done->error()), *done ? **done : QString());
+    }
 }
 
 } // namespace littoral::ui

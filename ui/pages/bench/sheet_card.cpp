@@ -7,11 +7,13 @@
 #include "ui/widgets/card_table.h"
 #include "ui/widgets/disclosure.h"
 #include "ui/widgets/flow_layout.h"
+#include "ui/widgets/table_twin.h"
 
 #include <QClipboard>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QGuiApplication>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -26,6 +28,7 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr int kDaysAhead = 14;
+constexpr int kMostTableRows = 10;
 
 void showText(Text* text, const QString& words)
 {
@@ -68,6 +71,9 @@ void SheetCard::makeBody()
     column()->addWidget(m_resultBox);
     m_curve = new CurveView(theme());
     column()->addWidget(m_curve);
+    m_twin = new TableTwin(theme());
+    m_twin->hide();
+    column()->addWidget(m_twin);
     m_moves = new CardTable(theme());
     m_moves->setAccessibleName(tr("What else moves"));
     m_moves->setMinimumWidth(1); // its lines wrap; it never makes the card wider than its column
@@ -130,6 +136,11 @@ void SheetCard::makeFields(const sheets::Sheet& sheet)
     for (const sheets::Input& input : sheet.inputs) {
         auto* field = new SheetField(theme(), input);
         connect(field, &SheetField::typed, this, &SheetCard::typed);
+        connect(field, &SheetField::entered, this, [this] {
+            if (QWidget* wanting = wantingField()) {
+                wanting->setFocus(Qt::TabFocusReason);
+            }
+        });
         m_fields.push_back(field);
     }
     m_folded.clear();
@@ -218,27 +229,46 @@ void SheetCard::showAnswer(const BenchSheet& open, const Surroundings& around)
         showText(m_result, {});
         showText(m_resultNote, {});
         showText(m_notes, {});
-        m_cautions->setTexts({});
+        m_cautions->setCautions({});
         m_ways->setMeasures({});
         m_curve->setCurve({});
+        m_twin->hide();
         return;
     }
     m_formula->setText(answer->formula, answer->figures);
     showResults(*answer);
     showMoves(*answer);
-    m_ways->setMeasures(benchMeasures(open));
-    m_curve->setCurve(around.row == nullptr ? std::nullopt : benchCurve(open, *around.row));
+    showCharts(open, around);
     showText(m_notes, answer->notes.join(u'\n'));
-    QStringList cautions;
-    for (const sheets::Caution& caution : answer->cautions) {
-        cautions << caution.text;
-    }
-    m_cautions->setTexts(cautions);
+    m_cautions->setCautions(answer->cautions);
     QStringList copy{tr("%1, %2").arg(open.sheet().title, around.tankName), answer->formula, answer->figures,
                      m_result->text(), m_resultNote->text()};
-    copy << answer->origins << answer->notes << cautions << m_source->text();
+    copy << answer->origins << answer->notes << m_cautions->text() << m_source->text();
     copy.removeAll(QString());
     m_copy = copy.join(u'\n');
+}
+
+void SheetCard::showCharts(const BenchSheet& open, const Surroundings& around)
+{
+    const auto measures = benchMeasures(open);
+    const auto curve = around.row == nullptr ? std::nullopt : benchCurve(open, *around.row);
+    const PlainTable table = around.table ? benchTable(curve, measures) : PlainTable{};
+    m_twin->setVisible(!table.rows.empty());
+    if (table.rows.empty()) {
+        m_ways->setMeasures(measures);
+        m_curve->setCurve(curve);
+        return;
+    }
+    m_ways->setMeasures({});
+    m_curve->setCurve({});
+    const bool opened = m_twin->table().rows.empty();
+    m_twin->setTable(table);
+    const int rows = std::min(kMostTableRows, static_cast<int>(table.rows.size()));
+    m_twin->setFixedHeight(m_twin->horizontalHeader()->sizeHint().height() +
+                           rows * m_twin->verticalHeader()->defaultSectionSize() + 2);
+    if (opened) {
+        m_twin->showCurrent();
+    }
 }
 
 void SheetCard::showResults(const sheets::Answer& answer)
@@ -335,7 +365,7 @@ void SheetCard::showActions(const BenchSheet& open, const Surroundings& around)
     const std::vector<sheets::Write> writes = may ? open.answer()->writes : std::vector<sheets::Write>{};
     showWrites(writes);
     const bool plannable =
-        std::ranges::any_of(writes, [](const sheets::Write& write) { return write.task || write.entry; });
+        std::ranges::any_of(writes, [](const sheets::Write& write) { return write.task || isPlannable(write); });
     const std::vector<double> shares = proposedChanges(open);
     const bool alike = !shares.empty() && std::ranges::all_of(shares, [&](double s) { return s == shares.front(); });
     const int count = static_cast<int>(shares.size());
@@ -389,18 +419,25 @@ void SheetCard::copy()
 
 QWidget* SheetCard::firstField()
 {
-    // The first blank that still needs something, else the first.
-    QWidget* first = nullptr;
-    for (SheetField* field : m_fields) {
-        if (field->isHidden() || field->line() == nullptr) {
-            continue;
-        }
-        first = first == nullptr ? field->editor() : first;
-        if (field->line()->text().isEmpty()) {
-            return field->editor();
+    if (QWidget* wanting = wantingField()) {
+        return wanting;
+    }
+    const auto first = std::ranges::find_if(
+        m_fields, [](const SheetField* field) { return !field->isHidden() && field->line() != nullptr; });
+    return first == m_fields.end() ? pinButton() : (*first)->editor();
+}
+
+/// The blank whose figure is at fault, else the first that is still empty; nullptr when the sheet waits for none.
+QWidget* SheetCard::wantingField() const
+{
+    for (const SheetField::Need need : {SheetField::Need::Mending, SheetField::Need::Filling}) {
+        const auto found = std::ranges::find_if(
+            m_fields, [&](const SheetField* field) { return field->need() == need && !field->isHidden(); });
+        if (found != m_fields.end()) {
+            return (*found)->editor();
         }
     }
-    return first == nullptr ? pinButton() : first;
+    return nullptr;
 }
 
 SheetField* SheetCard::field(const QString& key) const

@@ -3,6 +3,7 @@
 
 #include "ui/models/bench_sheet.h"
 #include "ui/pages/bench/bench_card.h"
+#include "ui/widgets/caution_box.h"
 
 #include <vector>
 
@@ -15,6 +16,7 @@ class CardTable;
 class DisclosureLine;
 class FlowLayout;
 class SheetField;
+class TableTwin;
 
 /// A worksheet: blanks, formula with the figures, result with its doubt, what else moves, cautions, source, actions.
 class SheetCard final : public BenchCard
@@ -29,6 +31,7 @@ public:
         const record::Row* row = nullptr;
         record::Moment now;
         bool working = true;
+        bool table = false; ///< the charts as tables
         bool writable = true;
         QString tankName;
     };
@@ -44,6 +47,7 @@ public:
     /// Days from today that a task is set for.
     [[nodiscard]] int taskDays() const;
     [[nodiscard]] CurveView* curve() { return m_curve; }
+    [[nodiscard]] TableTwin* twin() { return m_twin; }
 
 signals:
     void typed(const QString& key, const QString& text);
@@ -59,9 +63,11 @@ private:
     void makeActions();
     void makeFields(const sheets::Sheet& sheet);
     void showFields(const BenchSheet& open);
+    [[nodiscard]] QWidget* wantingField() const;
     void showAnswer(const BenchSheet& open, const Surroundings& around);
     void showResults(const sheets::Answer& answer);
     void showMoves(const sheets::Answer& answer);
+    void showCharts(const BenchSheet& open, const Surroundings& around);
     void showWrites(const std::vector<sheets::Write>& writes);
     void showActions(const BenchSheet& open, const Surroundings& around);
     void showDays(const record::Moment& now);
@@ -81,6 +87,7 @@ private:
     Text* m_resultNote;
     CurveView* m_ways;
     CurveView* m_curve;
+    TableTwin* m_twin;
     QWidget* m_resultBox;
     QGridLayout* m_results;
     CardTable* m_moves;

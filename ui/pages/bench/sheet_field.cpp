@@ -64,6 +64,7 @@ void SheetField::makeEditor(const sheets::Input& input)
         m_line->setPlaceholderText(tr("50/20/30"));
     }
     connect(m_line, &QLineEdit::textEdited, this, [this](const QString& text) { emit typed(m_key, text); });
+    connect(m_line, &QLineEdit::returnPressed, this, &SheetField::entered);
 }
 
 QWidget* SheetField::editor() const
@@ -90,6 +91,11 @@ void SheetField::show(const BenchBlank& blank)
     QWidget* field = editor();
     field->setAccessibleName(blank.unit.isEmpty() ? m_label : tr("%1, %2", "label, unit").arg(m_label, blank.unit));
     field->setAccessibleDescription(problem.isEmpty() ? blank.origin : problem);
+    m_needed = !problem.isEmpty() ? Need::Mending : blank.missing ? Need::Filling : Need::Nothing;
+    if (field->property("fault").toBool() != !problem.isEmpty()) {
+        field->setProperty("fault", !problem.isEmpty());
+        field->update();
+    }
     showText();
 }
 

@@ -30,9 +30,13 @@ public:
     [[nodiscard]] QPushButton* back() const { return m_back; }
     [[nodiscard]] QString origin() const { return m_origin->text(); }
     [[nodiscard]] QString problem() const { return m_problem->text(); }
+    /// What the sheet waits for here.
+    enum class Need { Nothing, Filling, Mending };
+    [[nodiscard]] Need need() const { return m_needed; }
 
 signals:
     void typed(const QString& key, const QString& text);
+    void entered();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -63,6 +67,7 @@ private:
     /// Where there is room, all on one line; with less, the origin below the field; with least, the label above it.
     enum class Room { None, Narrow, Medium, Wide };
     Room m_room = Room::None;
+    Need m_needed = Need::Nothing;
 };
 
 } // namespace littoral::ui

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/result.h"
 #include "core/facade/row_plan.h"
 #include "ui/models/bench_sheet.h"
+#include "ui/paint/paper.h"
 
 #include <QString>
+#include <optional>
 #include <vector>
 
 namespace littoral::ui {
@@ -17,10 +18,8 @@ struct PaperSheet
     QString tankName;
 };
 
-/// Worksheets and the row's plan as a PDF of A4 pages, drawn in the light look by the painters of the page. Faults:
-/// Storage when the file cannot be written.
-[[nodiscard]] Result<void> printSheets(const QString& path, const std::vector<PaperSheet>& sheets,
-                                       const std::optional<facade::RowPlan>& plan, const record::Row& row,
-                                       const record::Moment& now);
+/// Worksheets and the row's plan, drawn by the painters of the page. `row` outlives the job.
+[[nodiscard]] PaperJob sheetPaper(std::vector<PaperSheet> sheets, std::optional<facade::RowPlan> plan,
+                                  const record::Row& row, const record::Moment& now);
 
 } // namespace littoral::ui

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/editors/entry_editor.h"
 
+#include "core/facts/entry_cautions.h"
 #include "core/record/shown.h"
 #include "core/wording/entry_words.h"
 #include "ui/models/day_words.h"
 #include "ui/models/entry_words.h"
 #include "ui/models/number_text.h"
 #include "ui/pages/editors/entry_kinds.h"
+#include "ui/widgets/caution_box.h"
 #include "ui/widgets/moment_edit.h"
 
 #include <QCheckBox>
@@ -51,6 +53,7 @@ EntryEditor::EntryEditor(facade::Keeper& keeper, Theme& theme, QWidget* parent)
     makeFoot();
     setFirstField(m_kind);
     connect(m_kind, &QComboBox::currentIndexChanged, this, &EntryEditor::refreshKind);
+    connect(m_subject, &QComboBox::editTextChanged, this, &EntryEditor::refreshCaution);
     connect(m_tank, &QComboBox::currentIndexChanged, this, &EntryEditor::refreshLitres);
     connect(m_at, &MomentEdit::momentChanged, this, &EntryEditor::refreshPlanned);
     connect(m_fraction, &QLineEdit::textEdited, this, &EntryEditor::refreshLitres);
@@ -124,10 +127,8 @@ void EntryEditor::makeForm()
         combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         combo->setMinimumContentsLength(10);
     }
-    m_caution = new Text(theme(), TextStyle::Body);
-    m_caution->setWordWrap(true);
-    m_caution->setToken(Token::Watch);
-    body()->addWidget(m_caution);
+    m_caution = new CautionBox(theme());
+    body()->insertWidget(0, m_caution); // read before the form is filled in, without scrolling
     body()->addStretch(1);
 }
 
@@ -146,7 +147,7 @@ record::EntryKind EntryEditor::kind() const
 
 QString EntryEditor::caution() const
 {
-    return entryForm(kind()).caution;
+    return m_caution->isHidden() ? QString() : m_caution->text();
 }
 
 void EntryEditor::fillChoices()
@@ -270,8 +271,13 @@ void EntryEditor::refreshKind()
     if (m_unit->text().isEmpty()) {
         m_unit->setText(form.unitProposed);
     }
-    m_caution->setText(form.caution);
-    m_caution->setVisible(!form.caution.isEmpty());
+    refreshCaution();
+}
+
+void EntryEditor::refreshCaution()
+{
+    const QString subject = subjectFrom(kind(), m_subject->currentText().trimmed());
+    m_caution->setCautions(facts::cautionsFor(facts::builtInFacts(), kind(), subject), CautionBox::Extent::Line);
 }
 
 std::optional<double> EntryEditor::net() const

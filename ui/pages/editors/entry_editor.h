@@ -12,6 +12,7 @@ class QPlainTextEdit;
 
 namespace littoral::ui {
 
+class CautionBox;
 class MomentEdit;
 
 /// One entry of any kind. The form shows the fields its kind has; what was typed in the others stays while the kind is
@@ -59,6 +60,7 @@ private:
     void show(const record::Entry& entry);
     void fillChoices();
     void refreshKind();
+    void refreshCaution();
     void refreshLitres();
     void refreshPlanned();
     void nameField(Field field, const QString& label);
@@ -80,7 +82,7 @@ private:
     QLineEdit *m_fraction, *m_litres, *m_amount, *m_unit, *m_second, *m_protein, *m_count, *m_load, *m_coverage,
         *m_where;
     QPlainTextEdit* m_note;
-    Text* m_caution;
+    CautionBox* m_caution;
     QPushButton *m_save, *m_remove;
     QFormLayout* m_form;
     std::map<Field, std::pair<QLabel*, QWidget*>> m_rows;

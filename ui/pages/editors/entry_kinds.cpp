@@ -16,12 +16,6 @@ QString words(const char* text)
     return QCoreApplication::translate("EntryForm", text);
 }
 
-QString handsInWater()
-{
-    return words(
-        "Unplug heater, pumps and lamps before hands go in or before draining; follow local electrical rules.");
-}
-
 EntryForm feeding()
 {
     EntryForm form;
@@ -38,10 +32,6 @@ EntryForm animals(bool in)
     form.subject = in ? words("What went in") : words("What was lost");
     form.count = true;
     form.load = in;
-    if (!in) {
-        form.caution = words("Never let animals, plants or tank water get into drains or open water; ask locally how "
-                             "to dispose of them.");
-    }
     return form;
 }
 
@@ -51,8 +41,6 @@ EntryForm gas()
     form.subject = words("What was set, and what the indicator shows");
     form.amount = words("CO₂ held, %1").arg(record::findParameter(u"co2"_s)->shown().label);
     form.second = words("Hours a day");
-    form.caution = words("A CO₂ cylinder stands upright and fixed, in a room with fresh air; leave valves and refills "
-                         "to licensed practice.");
     return form;
 }
 
@@ -64,7 +52,6 @@ EntryForm entryForm(record::EntryKind kind)
     switch (kind) {
     case record::EntryKind::WaterChange:
         form.fraction = form.litres = form.source = true;
-        form.caution = handsInWater();
         break;
     case record::EntryKind::TopUp:
         form.amount = words("Topped up, %1").arg(record::volumeMeasure(record::shownUnits()).label);
@@ -75,14 +62,11 @@ EntryForm entryForm(record::EntryKind kind)
         form.amount = words("Amount");
         form.unit = words("Unit");
         form.unitProposed = u"mL"_s;
-        form.caution =
-            words("Keep supplies away from children; never mix concentrates, and keep acids and bleach apart.");
         break;
     case record::EntryKind::Feeding:
         return feeding();
     case record::EntryKind::Upkeep:
         form.subject = words("What was done");
-        form.caution = handsInWater();
         break;
     case record::EntryKind::Observation:
         form.subject = words("What was seen");
@@ -95,7 +79,6 @@ EntryForm entryForm(record::EntryKind kind)
     case record::EntryKind::MediaTransfer:
         form.subject = words("Media or squeezings");
         form.fraction = form.otherTank = true;
-        form.caution = handsInWater();
         break;
     case record::EntryKind::LightChange:
         form.subject = words("What was set");

@@ -14,7 +14,6 @@ struct EntryForm
     QString unitProposed;
     bool fraction = false, litres = false, protein = false, count = false, load = false, severity = false,
          coverage = false, where = false, source = false, otherTank = false;
-    QString caution;
 };
 
 [[nodiscard]] EntryForm entryForm(record::EntryKind kind);

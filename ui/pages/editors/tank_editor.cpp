@@ -3,6 +3,7 @@
 
 #include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
+#include "ui/widgets/caution_box.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/moment_edit.h"
 #include "ui/widgets/outline_view.h"
@@ -36,6 +37,9 @@ TankEditor::TankEditor(facade::Keeper& keeper, Theme& theme, QWidget* parent)
     makeFoot();
     bind();
     setFirstField(m_name);
+    m_caution = new CautionBox(theme);
+    m_caution->setCautions({u"C-LOAD"_s, u"C-HOME"_s}, CautionBox::Extent::Line);
+    body()->insertWidget(0, m_caution);
 }
 
 void TankEditor::makeTankForm()
@@ -188,6 +192,7 @@ void TankEditor::fillSources()
 
 void TankEditor::show(const record::Tank& tank, const record::Layout& layout)
 {
+    m_caution->setVisible(!tank.id); // before glass is filled for the first time
     m_tank = tank;
     m_layout = layout;
     clearProblem();

@@ -9,6 +9,7 @@ class QComboBox;
 
 namespace littoral::ui {
 
+class CautionBox;
 class MomentEdit;
 class OutlineView;
 
@@ -69,6 +70,7 @@ private:
     QComboBox *m_start, *m_bed, *m_plants, *m_source, *m_co2;
     QCheckBox *m_hardens, *m_cadence;
     OutlineView* m_outline;
+    CautionBox* m_caution;
     Text *m_litres, *m_kits;
     QPushButton *m_save, *m_newLayout, *m_end, *m_remove;
     QWidget* m_links;

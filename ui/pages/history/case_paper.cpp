@@ -9,13 +9,8 @@
 #include "ui/paint/history_strip.h"
 #include "ui/theme/figures.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
-#include <QFontMetricsF>
-#include <QPageSize>
 #include <QPainter>
-#include <QPdfWriter>
-#include <QSaveFile>
 #include <QTimeZone>
 #include <algorithm>
 
@@ -25,23 +20,18 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-// Logical pixels of the theme to the inch on paper: body text of 13 px comes out at about 9 points.
-constexpr int kDotsPerInch = 104;
-constexpr double kMargin_mm = 16.0;
-
 QString words(const char* text)
 {
     return QCoreApplication::translate("CasePaper", text);
 }
 
-/// Writes downwards and turns the page where the next piece does not fit.
+/// The parts of the review, in the order of the page.
 class CasePaper
 {
 public:
-    CasePaper(QPdfWriter& writer, const Theme& theme, const facade::CaseFile& file)
-        : m_writer(writer)
-        , m_painter(&writer)
-        , m_theme(theme)
+    CasePaper(Paper& paper, const facade::CaseFile& file)
+        : m_paper(paper)
+        , m_theme(paper.theme())
         , m_file(file)
     {
     }
@@ -63,61 +53,24 @@ public:
         exposures();
         comparison();
     }
-    [[nodiscard]] bool end() { return m_painter.end(); }
 
 private:
-    [[nodiscard]] double width() const { return m_writer.width(); }
-
-    void reserve(double height)
-    {
-        if (m_y > 0.0 && m_y + height > m_writer.height()) {
-            m_writer.newPage();
-            m_y = 0.0;
-        }
-    }
-
     void text(const QString& words, const QFont& font, Token token, double left = 0.0)
     {
-        if (words.isEmpty()) {
-            return;
-        }
-        const QRectF room(left, 0, width() - left, 1e6);
-        const double height = QFontMetricsF(font, &m_writer).boundingRect(room, Qt::TextWordWrap, words).height();
-        reserve(height);
-        m_painter.setFont(font);
-        m_painter.setPen(m_theme[token]);
-        m_painter.drawText(QRectF(left, m_y, width() - left, height + 2), Qt::TextWordWrap, words);
-        m_y += height + 3;
+        m_paper.text(words, font, token, left);
     }
-
-    void heading(const QString& words)
-    {
-        m_y += 10;
-        reserve(60);
-        text(words, m_theme.font(15, 650), Token::Ink);
-    }
-
-    void bullets(const QString& title, const QStringList& lines)
-    {
-        if (lines.isEmpty()) {
-            return;
-        }
-        text(title, m_theme.font(13, 600), Token::Ink, 14);
-        for (const QString& line : lines) {
-            text(u"• "_s + line, m_theme.font(13), Token::Ink, 22);
-        }
-    }
+    void heading(const QString& words) { m_paper.heading(words); }
 
     void strip(const TimeAxis& axis)
     {
         const LaneMetrics metrics(m_theme);
-        const StripLayout layout = layOutStrip(m_file.strip, metrics, axis.view(0, 1), width());
-        reserve(layout.height);
-        m_painter.save();
-        m_painter.translate(0, m_y);
-        StripPainter(m_theme, metrics, m_file.strip, layout).paint(m_painter, axis);
-        m_painter.restore();
-        m_y += layout.height + 6;
+        const StripLayout layout = layOutStrip(m_file.strip, metrics, axis.view(0, 1), m_paper.width());
+        m_paper.picture(layout.height, [&](QPainter& painter, const QRectF& box) {
+            painter.save();
+            painter.translate(box.topLeft());
+            StripPainter(m_theme, metrics, m_file.strip, layout).paint(painter, axis);
+            painter.restore();
+        });
     }
 
     void record(const record::Row& row)
@@ -141,17 +94,17 @@ private:
 
     void bar(double share, const QString& word)
     {
-        reserve(18);
-        const QRectF whole(0.5, std::round(m_y) + 4.5, 98, 7);
-        m_painter.setPen(QPen(m_theme[Token::Rule2], 1));
-        m_painter.setBrush(Qt::NoBrush);
-        m_painter.drawRect(whole);
-        m_painter.fillRect(QRectF(whole.left(), whole.top(), whole.width() * share, whole.height()),
-                           m_theme[Token::Accent]);
-        m_painter.setFont(m_theme.font(12, 600));
-        m_painter.setPen(m_theme[Token::Ink2]);
-        drawFigures(m_painter, QRectF(108, m_y, width() - 108, 16), Qt::AlignVCenter | Qt::AlignLeft, word);
-        m_y += 19;
+        m_paper.picture(13, [&](QPainter& painter, const QRectF& box) {
+            const QRectF whole(0.5, std::round(box.top()) + 4.5, 98, 7);
+            painter.setPen(QPen(m_theme[Token::Rule2], 1));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawRect(whole);
+            painter.fillRect(QRectF(whole.left(), whole.top(), whole.width() * share, whole.height()),
+                             m_theme[Token::Accent]);
+            painter.setFont(m_theme.font(12, 600));
+            painter.setPen(m_theme[Token::Ink2]);
+            drawFigures(painter, QRectF(108, box.top(), box.width() - 108, 16), Qt::AlignVCenter | Qt::AlignLeft, word);
+        });
     }
 
     void findings()
@@ -162,7 +115,7 @@ private:
         }
         int place = 0;
         for (const facade::CaseFinding& finding : m_file.findings) {
-            reserve(60);
+            m_paper.keep(60);
             text(words("%1 · %2").arg(++place).arg(finding.name), m_theme.font(13, 650), Token::Ink);
             bar(finding.bar, finding.supportWord);
             for (const facade::CaseEvidence& evidence : finding.evidence) {
@@ -172,14 +125,13 @@ private:
                 text(words("%1: %2").arg(side, evidence.text), m_theme.font(13), Token::Ink, 14);
             }
             text(finding.deferral, m_theme.font(13, 600), Token::Watch, 14);
-            for (const facade::CautionText& caution : finding.cautions) {
-                text(words("Caution, %1: %2").arg(caution.title, caution.points.join(u' ')), m_theme.font(12),
-                     Token::Watch, 14);
+            for (const wording::CautionText& caution : finding.cautions) {
+                m_paper.caution(words("Caution: %1").arg(caution.title), caution.points);
             }
-            bullets(words("First"), finding.actions);
-            bullets(words("Avoid"), finding.avoid);
+            m_paper.bullets(words("First"), finding.actions);
+            m_paper.bullets(words("Avoid"), finding.avoid);
             text(words("Source: %1").arg(finding.source), m_theme.font(11), Token::Ink3, 14);
-            m_y += 6;
+            m_paper.gap(6);
         }
         if (m_file.check) {
             text(m_file.check->text, m_theme.font(13, 600), Token::Info);
@@ -200,7 +152,7 @@ private:
         }
         text(talk.overriding.join(u'\n'), m_theme.font(12), Token::Ink);
         for (const facade::TalkWay& way : talk.ways) {
-            bullets(words("%1 (%2)").arg(way.name, way.when), way.first);
+            m_paper.bullets(words("%1 (%2)").arg(way.name, way.when), way.first);
         }
         text(talk.judgeOn, m_theme.font(12), Token::Ink2);
         text(words("The points are judgement, common practice; they decide nothing."), m_theme.font(11), Token::Ink3);
@@ -267,52 +219,26 @@ private:
         }
         heading(words("%1 at the same age").arg(m_file.comparison.name));
         const LaneMetrics metrics(m_theme);
-        const double height = AgeChart::height(metrics);
-        reserve(height);
-        AgeChart(m_theme, metrics, m_file.comparison, QRectF(0, m_y, width(), height)).paint(m_painter);
-        m_y += height + 4;
+        m_paper.picture(AgeChart::height(metrics), [&](QPainter& painter, const QRectF& box) {
+            AgeChart(m_theme, metrics, m_file.comparison, box).paint(painter);
+        });
         text(m_file.comparison.sentences.join(u' '), m_theme.font(12), Token::Ink2);
     }
 
-    QPdfWriter& m_writer;
-    QPainter m_painter;
+    Paper& m_paper;
     const Theme& m_theme;
     const facade::CaseFile& m_file;
-    double m_y = 0.0;
 };
 
 } // namespace
 
-Result<void> printCase(const QString& path, const facade::CaseFile& file,
-                       const std::shared_ptr<const facade::ResetForecast>& reset, const record::Row& row,
-                       const TimeAxis& axis)
+PaperJob casePaper(const facade::CaseFile& file, const std::shared_ptr<const facade::ResetForecast>& reset,
+                   const record::Row& row, const TimeAxis& axis)
 {
-    const auto refused = [&] {
-        return Error{Fault::Storage, words("The PDF could not be written.").toStdString(), path.toStdString(),
-                     words("Choose a folder that may be written to.").toStdString()};
-    };
-    // Into memory first: a file that cannot be written is told by the file, not by the painter.
-    QBuffer buffer;
-    buffer.open(QIODevice::WriteOnly);
-    {
-        QPdfWriter writer(&buffer);
-        writer.setTitle(words("%1: %2").arg(file.tankName, file.request.question.text));
-        writer.setCreator(u"Littoral"_s);
-        writer.setPageSize(QPageSize(QPageSize::A4));
-        writer.setPageMargins(QMarginsF(kMargin_mm, kMargin_mm, kMargin_mm, kMargin_mm), QPageLayout::Millimeter);
-        writer.setResolution(kDotsPerInch);
-        const Theme theme(Scheme::Light);
-        CasePaper paper(writer, theme, file);
-        paper.print(row, reset, axis);
-        if (!paper.end()) {
-            return refused();
-        }
-    }
-    QSaveFile target(path);
-    if (!target.open(QIODevice::WriteOnly) || target.write(buffer.data()) != buffer.data().size() || !target.commit()) {
-        return refused();
-    }
-    return {};
+    PaperJob job;
+    job.head = {file.tankName, file.request.question.text, wording::dateText(file.today, QDate())};
+    job.body = [&file, reset, &row, &axis](Paper& paper) { CasePaper(paper, file).print(row, reset, axis); };
+    return job;
 }
 
 } // namespace littoral::ui

@@ -273,8 +273,8 @@ QWidget* FindingsCard::makeActions(const facade::CaseFinding& finding)
         if (!finding.deferral.isEmpty()) {
             care->add(TextStyle::Strong, Token::Ink, finding.deferral);
         }
-        for (const facade::CautionText& caution : finding.cautions) {
-            care->add(TextStyle::Body, Token::Ink, tr("%1. %2").arg(caution.title, caution.points.join(u' ')));
+        for (const wording::CautionText& caution : finding.cautions) {
+            care->add(TextStyle::Body, Token::Ink, wording::cautionText(caution));
         }
         column->addWidget(care);
     }

@@ -171,7 +171,7 @@ void HistoryPage::connectAll()
         m_newQuestion = true;
         ask();
     });
-    connect(m_export, &QPushButton::clicked, this, &HistoryPage::printPdf);
+    connect(m_export, &QPushButton::clicked, this, [this] { print(PaperTo::File); });
     connect(m_compare, &CompareCard::wanted, this, [this](const QString& key, record::LayoutId reference) {
         m_compared = key;
         m_reference = reference;
@@ -207,7 +207,7 @@ void HistoryPage::connectAll()
         addAction(action);
     };
     key(tr("Find in the record"), QKeySequence(Qt::CTRL | Qt::Key_F), [this] { openFind(); });
-    key(tr("Export PDF"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] { printPdf(); });
+    key(tr("Export PDF"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] { print(PaperTo::File); });
     key(tr("Make tasks of the first finding"), QKeySequence(Qt::Key_M), [this] { makeTasks(); });
     key(tr("The comparison as a table"), QKeySequence(Qt::Key_T), [this] { m_compare->toggleTable(); });
     key(tr("Go to now"), QKeySequence(Qt::Key_N), [this] { m_glide.glideToNow(m_axis, m_file.strip.flooded); });

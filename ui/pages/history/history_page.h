@@ -4,7 +4,7 @@
 #include "core/facade/case_desk.h"
 #include "core/facade/keeper.h"
 #include "ui/widgets/motion.h"
-#include "ui/widgets/ask.h"
+#include "ui/widgets/paper_out.h"
 #include "ui/widgets/text.h"
 
 #include <QTimer>
@@ -40,7 +40,7 @@ public:
     /// Puts the keyboard on the findings.
     void begin();
     void openFind();
-    void printPdf();
+    void print(PaperTo to);
     /// Tasks of the first finding's actions.
     void makeTasks();
     /// Parts of the page for F6, in order.

@@ -49,22 +49,19 @@ void HistoryPage::tasksOf(const QStringList& actions)
     emit told(tr("%1 tasks made, due today; Ctrl+Z takes them back.").arg(actions.size()));
 }
 
-void HistoryPage::printPdf()
+void HistoryPage::print(PaperTo to)
 {
     if (m_questions.empty()) {
         return;
     }
-    const QString proposed =
-        u"%1 %2.pdf"_s.arg(m_file.tankName, m_keeper.clock().today().toString(Qt::ISODate)).replace(u'/', u'-');
-    const QString path = m_ask.fileToWrite(this, tr("Export the case"), proposed, u"pdf"_s);
-    if (path.isEmpty()) {
-        return;
+    const QString proposed = u"%1 %2"_s.arg(m_file.tankName, m_keeper.clock().today().toString(Qt::ISODate));
+    const auto done =
+        putOnPaper(m_ask, this, casePaper(m_file, m_reset->forecast(), m_keeper.row(), m_axis), proposed, to);
+    if (done && *done) {
+        emit told(**done);
+    } else if (done) {
+        emit failed(done->error(), tr("The record is as it was."));
     }
-    if (const auto done = printCase(path, m_file, m_reset->forecast(), m_keeper.row(), m_axis); !done) {
-        emit failed(done.error(), tr("The record is as it was."));
-        return;
-    }
-    emit told(tr("Written: %1").arg(path));
 }
 
 } // namespace littoral::ui

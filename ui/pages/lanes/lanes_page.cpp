@@ -7,6 +7,7 @@
 #include "ui/models/day_words.h"
 #include "ui/models/guide_shelves.h"
 #include "ui/pages/lanes/lanes_bar.h"
+#include "ui/pages/lanes/row_paper.h"
 #include "ui/widgets/lanes/lane_access.h"
 #include "ui/widgets/lanes/lane_view.h"
 #include "ui/widgets/lanes/why_strip.h"
@@ -266,6 +267,12 @@ void LanesPage::updateLoad()
                                             wording::collisionText(meeting->large, meeting->freerDay, today));
     }
     m_load->setText(text);
+}
+
+PaperJob LanesPage::paper()
+{
+    LaneFeed feed(m_keeper, m_forecasts);
+    return rowPaper(feed.lanes(feed.runningLayouts()), m_keeper.row(), m_keeper.clock().now(), m_axis.zone());
 }
 
 void LanesPage::updateNow()

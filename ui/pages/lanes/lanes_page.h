@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/pages/lanes/lane_feed.h"
+#include "ui/paint/paper.h"
 #include "ui/paint/time_axis.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/text.h"
@@ -37,6 +38,8 @@ public:
     [[nodiscard]] facade::EaseDesk& ease() { return m_ease; }
     /// What the row asks of its keeper: minutes and litres of today and of seven days, and where large changes meet.
     [[nodiscard]] QString loadLine() const { return m_load->text(); }
+    /// The whole row on paper, whichever lanes are on show.
+    [[nodiscard]] PaperJob paper();
 
 public slots:
     /// Reads what changed since the last time; cheap when nothing did.

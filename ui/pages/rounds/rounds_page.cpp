@@ -4,6 +4,7 @@
 #include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
 #include "ui/pages/rounds/cell_panel.h"
+#include "ui/pages/rounds/round_paper.h"
 #include "ui/pages/rounds/rounds_grid.h"
 #include "ui/pages/rounds/seen_row.h"
 #include "ui/pages/rounds/work_panel.h"
@@ -28,6 +29,7 @@ RoundsPage::RoundsPage(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     : QWidget(parent)
     , m_keeper(keeper)
     , m_theme(theme)
+    , m_ask(ask)
     , m_model(new RoundsModel(keeper, &forecasts, this))
     , m_grid(new RoundsGrid(theme, keeper, *m_model))
     , m_cell(new CellPanel(theme, keeper, forecasts, *m_model))
@@ -252,6 +254,19 @@ void RoundsPage::begin()
 void RoundsPage::settle()
 {
     m_grid->leaveCell();
+}
+
+void RoundsPage::print(PaperTo to)
+{
+    settle();
+    const PaperJob job = roundPaper(*m_model, m_work->model(), m_grid->order());
+    const QString proposed = tr("round sheet %1", "file name").arg(m_model->day().toString(Qt::ISODate));
+    const auto done = putOnPaper(m_ask, this, job, proposed, to);
+    if (done && *done) {
+        emit told(**done);
+    } else if (done) {
+        emit failed(done->error(), tr("The round is as it was."));
+    }
 }
 
 void RoundsPage::finish()

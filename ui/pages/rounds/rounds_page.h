@@ -4,7 +4,7 @@
 #include "core/facade/forecasts.h"
 #include "core/facade/keeper.h"
 #include "ui/models/rounds_model.h"
-#include "ui/widgets/ask.h"
+#include "ui/widgets/paper_out.h"
 #include "ui/widgets/text.h"
 
 #include <QWidget>
@@ -42,6 +42,8 @@ public:
     [[nodiscard]] QString progressText() const;
     /// What the keyboard is at, for the guide: a task of the list, what is being noted, the parameter of the cell.
     [[nodiscard]] QString focusedTopic() const;
+    /// The round sheet, in the order chosen on the page.
+    void print(PaperTo to);
     /// Parts of the page for F6, in order.
     [[nodiscard]] QList<QWidget*> regions() const;
 
@@ -67,6 +69,7 @@ private:
 
     facade::Keeper& m_keeper;
     Theme& m_theme;
+    Ask& m_ask;
     RoundsModel* m_model;
     RoundsGrid* m_grid;
     CellPanel* m_cell;

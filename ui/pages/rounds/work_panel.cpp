@@ -134,6 +134,7 @@ WorkPanel::WorkPanel(Theme& theme, facade::Keeper& keeper, QWidget* parent)
     , m_count(new Text(theme, TextStyle::Secondary))
     , m_empty(new Text(theme, TextStyle::Body, tr("Nothing is due today. Work appears here on its day, tank by tank.")))
     , m_why(new Text(theme, TextStyle::Secondary))
+    , m_caution((new Text(theme, TextStyle::Secondary))->wrapped())
 {
     setProperty("card", true);
     setFrameShape(QFrame::StyledPanel);
@@ -151,6 +152,9 @@ WorkPanel::WorkPanel(Theme& theme, facade::Keeper& keeper, QWidget* parent)
     m_empty->setContentsMargins(12, 8, 12, 8);
     m_why->setWordWrap(true);
     m_why->setContentsMargins(12, 6, 12, 6);
+    m_caution->setToken(Token::Act);
+    m_caution->setContentsMargins(12, 0, 12, 6);
+    m_caution->hide();
     auto* head = new QHBoxLayout;
     head->setContentsMargins(12, 10, 12, 8);
     head->addWidget(new Text(theme, TextStyle::Strong, tr("Work on this round")));
@@ -161,14 +165,19 @@ WorkPanel::WorkPanel(Theme& theme, facade::Keeper& keeper, QWidget* parent)
     column->setSpacing(0);
     column->addLayout(head);
     column->addWidget(m_empty);
+    column->addWidget(m_caution);
     column->addWidget(m_list, 1);
     column->addWidget(m_why);
 
     connect(m_model, &WorkModel::writeFailed, this, &WorkPanel::writeFailed);
     connect(m_model, &QAbstractItemModel::modelReset, this, &WorkPanel::refreshCount);
     connect(m_model, &QAbstractItemModel::dataChanged, this, &WorkPanel::refreshCount);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this](const QModelIndex& now) { m_why->setText(now.data(WorkModel::WhyRole).toString()); });
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& now) {
+        m_why->setText(now.data(WorkModel::WhyRole).toString());
+        const QString caution = now.data(WorkModel::CautionRole).toString();
+        m_caution->setText(caution);
+        m_caution->setVisible(!caution.isEmpty());
+    });
     connect(&theme, &Theme::changed, m_list, [this] {
         m_list->doItemsLayout();
         m_list->setMinimumHeight(m_theme.px(120));

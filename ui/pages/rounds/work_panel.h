@@ -21,6 +21,7 @@ public:
 
     [[nodiscard]] WorkModel& model() { return *m_model; }
     [[nodiscard]] QListView* list() { return m_list; }
+    [[nodiscard]] const Text* caution() const { return m_caution; }
 
 signals:
     void writeFailed(const littoral::Error& error);
@@ -35,6 +36,7 @@ private:
     Text* m_count;
     Text* m_empty;
     Text* m_why;
+    Text* m_caution; ///< of the task under the keyboard
 };
 
 } // namespace littoral::ui

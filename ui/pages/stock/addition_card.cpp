@@ -2,10 +2,12 @@
 #include "ui/models/stock_words.h"
 #include "ui/pages/stock/load_chart.h"
 #include "ui/pages/stock/stock_cards.h"
+#include "ui/widgets/caution_box.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/moment_edit.h"
 #include "ui/widgets/notice_strip.h"
 
+#include "core/facts/entry_cautions.h"
 #include "core/wording/numbers.h"
 
 #include <QComboBox>
@@ -43,9 +45,13 @@ AdditionCard::AdditionCard(facade::Keeper& keeper, facade::StockDesk& desk, Them
     m_reason->setPlaceholderText(tr("Why you do not wait for it"));
     m_reason->setAccessibleName(tr("Reason for not waiting, kept in the entry"));
     body()->addWidget(m_reason);
-    m_caution = addText(TextStyle::Secondary,
-                        tr("Test ammonia and nitrite on days 1, 3 and 7 after adding, and feed half in the first week "
-                           "(common practice). Never release animals; some are banned in some places."));
+    m_advice = addText(TextStyle::Secondary,
+                       tr("Test ammonia and nitrite on days 1, 3 and 7 after adding, and feed half in the first week "
+                          "(common practice)."));
+    m_caution = new CautionBox(theme);
+    m_caution->setCautions(facts::cautionsFor(facts::builtInFacts(), record::EntryKind::Addition, {}),
+                           CautionBox::Extent::Line);
+    body()->addWidget(m_caution);
     auto* foot = new QWidget;
     auto* buttons = new FlowLayout(foot, 8);
     buttons->setContentsMargins(0, 0, 0, 0);
@@ -224,6 +230,7 @@ void AdditionCard::refresh()
     for (QWidget* part : std::initializer_list<QWidget*>{m_verdict, m_gates, m_load, m_against}) {
         part->setVisible(!static_cast<Text*>(part)->text().isEmpty());
     }
+    m_advice->setVisible(wanted.has_value());
     m_caution->setVisible(wanted.has_value());
 }
 

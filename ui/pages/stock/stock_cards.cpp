@@ -7,6 +7,7 @@
 #include "ui/models/number_text.h"
 #include "ui/models/stock_words.h"
 #include "ui/paint/glyphs.h"
+#include "ui/widgets/caution_box.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -195,12 +196,11 @@ AcclimationCard::AcclimationCard(Theme& theme, QWidget* parent)
     body()->addWidget(m_fields);
     m_way = addText(TextStyle::Strong);
     m_steps->setSpacing(6);
+    m_caution = new CautionBox(theme);
+    m_caution->setCautions({u"C-ELEC"_s, u"C-HANDS"_s, u"C-WASTE"_s, u"C-RELEASE"_s, u"C-MED"_s},
+                           CautionBox::Extent::Line);
+    body()->addWidget(m_caution);
     body()->addLayout(m_steps);
-    m_caution = addText(TextStyle::Secondary,
-                        tr("Caution: keep cords and sockets dry and hands washed. The bag's water goes into the foul "
-                           "sewer, never outdoors; nothing living is ever released. Common practice, to be judged by "
-                           "you; for sick animals ask a veterinarian."));
-    m_caution->setToken(Token::Act);
 }
 
 void AcclimationCard::setAnimal(const std::optional<facts::Species>& species, const facade::StockModel& model)

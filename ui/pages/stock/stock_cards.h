@@ -18,6 +18,8 @@ class QVBoxLayout;
 
 namespace littoral::ui {
 
+class CautionBox;
+
 class LoadChart;
 class MomentEdit;
 
@@ -88,7 +90,8 @@ private:
     QSpinBox *m_count, *m_lots;
     MomentEdit* m_day;
     LoadChart* m_chart;
-    Text *m_load, *m_verdict, *m_gates, *m_against, *m_caution;
+    Text *m_load, *m_verdict, *m_gates, *m_against, *m_advice;
+    CautionBox* m_caution;
     QLineEdit* m_reason;
     QPushButton *m_plan, *m_record;
 };
@@ -128,7 +131,7 @@ private:
     Text* m_way;
     QWidget* m_fields;
     QVBoxLayout* m_steps;
-    Text* m_caution;
+    CautionBox* m_caution;
 };
 
 /// A row of a status with a strong line and a smaller one; what gates and steps are made of.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/lanes/why_strip.h"
 
+#include "core/facts/entry_cautions.h"
+#include "core/wording/caution_words.h"
 #include "ui/paint/glyphs.h"
 #include "ui/widgets/flow_layout.h"
 
@@ -104,6 +106,7 @@ void WhyStrip::showWork(const QString& tank, const facade::LaneChip& chip)
     m_status = chip.overdue ? facade::Status::Overdue : facade::Status::Waiting;
     m_title = tr("%1, %2.", "tank, work: the bold beginning of the strip").arg(tank, chip.title);
     m_rest = chip.why;
+    m_before = wording::cautionLine(facts::builtInFacts(), facts::cautionsFor(facts::builtInFacts(), chip.item));
     m_work = true;
     const bool question = chip.item.reason.loosening.has_value();
     m_done->setText(question ? tr("Ease them") : tr("Done today"));
@@ -117,6 +120,7 @@ void WhyStrip::showSentence(facade::Status status, const QString& title, const Q
     m_status = status;
     m_title = tr("%1.", "bold beginning of the foot strip").arg(title);
     m_rest = sentence;
+    m_before.clear();
     m_work = false;
     setButtons(false, canOpen);
     applyTheme();
@@ -138,7 +142,8 @@ void WhyStrip::setButtons(bool work, bool open)
 
 QString WhyStrip::text() const
 {
-    return m_title + QLatin1Char(' ') + m_rest;
+    const QString said = m_title + QLatin1Char(' ') + m_rest;
+    return m_before.isEmpty() ? said : said + QLatin1Char(' ') + m_before;
 }
 
 void WhyStrip::askSnooze(const facade::LaneChip& chip)
@@ -261,8 +266,13 @@ void WhyStrip::applyTheme()
     QPalette hint = m_hint->palette();
     hint.setColor(QPalette::WindowText, m_theme[Token::Act]);
     m_hint->setPalette(hint);
-    m_label->setText(QStringLiteral("<span style=\"font-weight:600\">%1</span> %2")
-                         .arg(m_title.toHtmlEscaped(), m_rest.toHtmlEscaped()));
+    QString shown = QStringLiteral("<span style=\"font-weight:600\">%1</span> %2")
+                        .arg(m_title.toHtmlEscaped(), m_rest.toHtmlEscaped());
+    if (!m_before.isEmpty()) {
+        shown += QStringLiteral("<br><span style=\"color:%1\">%2</span>")
+                     .arg(m_theme[Token::Act].name(), m_before.toHtmlEscaped());
+    }
+    m_label->setText(shown);
     m_label->setAccessibleName(text());
     const int side = m_theme.px(14);
     m_line->setContentsMargins(side + m_theme.px(24), m_theme.px(5), side, m_theme.px(5));

@@ -76,6 +76,7 @@ private:
     bool m_work = false;
     facade::Status m_status = facade::Status::Unknown;
     QString m_title, m_rest;
+    QString m_before; ///< cautions of the work, above its buttons; empty for none
     QStackedWidget* m_stack;
     QBoxLayout* m_line = nullptr;
     QLabel* m_label = nullptr;
