@@ -27,6 +27,7 @@ QByteArray summaryJson(const facade::ImportSummary& summary, bool dryRun, bool w
                              {u"tanks"_s, summary.tanks},
                              {u"readings"_s, summary.readings},
                              {u"entries"_s, summary.entries},
+                             {u"supplies_and_templates"_s, summary.shelf},
                              {u"skipped"_s, summary.skipped},
                              {u"remarks"_s, QJsonArray::fromStringList(summary.remarks)},
                              {u"problems"_s, QJsonArray::fromStringList(summary.problems)}};
@@ -37,7 +38,10 @@ QString summaryText(const facade::ImportSummary& summary, bool dryRun)
 {
     const QString sentence = dryRun ? words("Would write: tanks %1, readings %2, entries %3. There already: %4.")
                                     : words("Written: tanks %1, readings %2, entries %3. There already: %4.");
-    return sentence.arg(QString::number(summary.tanks), QString::number(summary.readings),
+    const QString shelf = dryRun ? words("Would write: supplies and task templates %1.")
+                                 : words("Written: supplies and task templates %1.");
+    return (summary.shelf > 0 ? shelf.arg(summary.shelf) + u'\n' : QString()) +
+           sentence.arg(QString::number(summary.tanks), QString::number(summary.readings),
                         QString::number(summary.entries), QString::number(summary.skipped));
 }
 

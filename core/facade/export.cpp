@@ -3,6 +3,7 @@
 
 #include "core/exchange/csv_export.h"
 #include "core/exchange/tank_document.h"
+#include "core/facade/shelf_exchange.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -54,6 +55,12 @@ std::vector<File> filesOf(const record::Row& row, const QDir& directory)
     std::vector<File> files;
     files.push_back({directory.filePath(u"readings.csv"_s), exchange::readingsCsv(row)});
     files.push_back({directory.filePath(u"entries.csv"_s), exchange::entriesCsv(row)});
+    if (QByteArray supplies = suppliesJson(row); !supplies.isEmpty()) {
+        files.push_back({directory.filePath(u"supplies.json"_s), std::move(supplies)});
+    }
+    if (QByteArray templates = templatesJson(row); !templates.isEmpty()) {
+        files.push_back({directory.filePath(u"task-templates.json"_s), std::move(templates)});
+    }
     const exchange::NameBook names(row);
     QSet<QString> taken;
     for (const record::Tank& tank : row.tanks) {
