@@ -61,7 +61,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_stock(new StockPage(keeper, forecasts, theme))
     , m_bench(new BenchPage(keeper, theme, ask))
     , m_guide(new GuidePage(keeper, theme))
-    , m_panels(new Panels(keeper, theme, *m_actions, this))
+    , m_panels(new Panels(keeper, theme, *m_actions, ask, this))
     , m_status(new StatusLine(theme, keeper))
     , m_menu(new QMenu(this))
 {
@@ -158,7 +158,7 @@ void MainWindow::connectStore()
     // A window left open over midnight, and a store another program writes to, come up to date by themselves.
     connect(&m_minute, &QTimer::timeout, this, [this] {
         m_keeper.refreshIfChangedOutside();
-        if (m_rounds->model().day() != m_keeper.clock().today()) {
+        if (!m_rounds->model().isSheet() && m_rounds->model().day() != m_keeper.clock().today()) {
             m_rail->model().refresh();
             m_rounds->model().refresh();
             m_status->refresh();
@@ -201,6 +201,7 @@ void MainWindow::connectPages()
     connect(m_rounds, &RoundsPage::selected, this, &MainWindow::select);
     connect(m_rounds, &RoundsPage::told, this, &MainWindow::tell);
     connect(m_rounds, &RoundsPage::failed, this, &MainWindow::fail);
+    connectRounds();
     connect(m_rounds, &RoundsPage::finished, this, [this](const QString& sentence) {
         showPage(Page::Lanes);
         tell(sentence);
@@ -459,8 +460,9 @@ void MainWindow::arrange()
     // Where both do not fit, the panel takes the page's place; the page is there again when the panel closes.
     const int room = width() - (m_rail->isHidden() ? 0 : m_rail->width());
     const int panel = m_theme.px(380);
-    const bool both = room >= panel + m_theme.px(420);
-    m_stack->setVisible(both || m_panels->host()->current() == nullptr);
+    const SidePanel* open = m_panels->host()->current();
+    const bool both = room >= panel + m_theme.px(420) && (open == nullptr || !open->takesPage());
+    m_stack->setVisible(both || open == nullptr);
     m_panels->host()->setMaximumWidth(both ? panel : QWIDGETSIZE_MAX);
 }
 

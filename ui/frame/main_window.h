@@ -105,6 +105,8 @@ private:
     void showTrendsKeys();
     void showHistoryKeys();
     void connectHistory();
+    void connectRounds();
+    void makeRecordActions();
     void showBenchKeys();
     void connectBench();
     void undo(bool redo);

@@ -117,6 +117,7 @@ void MainWindow::makeRowActions()
     m_actions->add(u"targets"_s, tr("Target &bands..."), Group::Row, {},
                    [this, tank] { m_panels->showTargets(tank()); });
     m_actions->add(u"kits"_s, tr("Test &kits..."), Group::Row, {}, [this] { m_panels->showKits(); });
+    makeRecordActions();
     m_actions->add(u"source"_s, tr("New &source water..."), Group::Row, {}, [this] { m_panels->showSource({}); });
 }
 
@@ -199,6 +200,11 @@ void MainWindow::refreshActions()
         enable(id, writable && tank);
     }
     enable(u"entries"_s, tank);
+    enable(u"photos"_s, tank);
+    for (const QString& id : {u"entries.row"_s, u"supplies"_s, u"templates"_s}) {
+        enable(id, open);
+    }
+    enable(u"rounds.timer"_s, open && m_page == Page::Rounds);
     enable(u"tank.add"_s, writable);
     enable(u"kits"_s, open);
     enable(u"source"_s, writable);
@@ -254,6 +260,7 @@ void MainWindow::showKeys()
                                           {tr("Del"), tr("take the reading out of the cell")},
                                           {tr("Esc"), tr("leave the cell; what was typed stays")},
                                           {tr("Space"), tr("tick a task of the work list")},
+                                          {tr("Ctrl+J"), tr("start the timer of the cell's kit")},
                                           {tr("Ctrl+Enter"), tr("finish the round")}});
         return;
     }

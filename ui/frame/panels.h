@@ -7,10 +7,13 @@
 #include "ui/pages/editors/entries_panel.h"
 #include "ui/pages/editors/entry_editor.h"
 #include "ui/pages/editors/kits_editor.h"
+#include "ui/pages/editors/photos_panel.h"
 #include "ui/pages/editors/reading_editor.h"
 #include "ui/pages/editors/source_editor.h"
+#include "ui/pages/editors/supplies_editor.h"
 #include "ui/pages/editors/tank_editor.h"
 #include "ui/pages/editors/targets_editor.h"
+#include "ui/pages/editors/templates_editor.h"
 
 namespace littoral::ui {
 
@@ -21,7 +24,8 @@ class Panels final : public QObject
     Q_OBJECT
 
 public:
-    Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& registry, QWidget* parent);
+    /// `ask` and the others outlive the panels.
+    Panels(facade::Keeper& keeper, Theme& theme, const ActionRegistry& registry, Ask& ask, QWidget* parent);
 
     [[nodiscard]] PanelHost* host() { return m_host; }
     void newEntry(record::TankId tank, record::EntryKind kind);
@@ -31,7 +35,10 @@ public:
     void addTank();
     void editTank(record::TankId tank);
     void editLayout(record::LayoutId layout);
-    void showEntries(record::TankId tank);
+    void showEntries(record::TankId tank); ///< none: the whole row
+    void showPhotos(record::TankId tank, record::PhotoId photo = {});
+    void showSupplies();
+    void showTemplates(const QString& key = {});
     void showTargets(record::TankId tank);
     void showKits();
     void showSource(record::SourceWaterId source);
@@ -49,6 +56,9 @@ private:
     EntriesPanel* m_entries;
     TargetsEditor* m_targets;
     KitsEditor* m_kits;
+    PhotosPanel* m_photos;
+    SuppliesEditor* m_supplies;
+    TemplatesEditor* m_templates;
     KeyPanel* m_keys;
 };
 

@@ -31,6 +31,7 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
     , m_units(new Text(theme, TextStyle::Secondary))
     , m_store(new Text(theme, TextStyle::Secondary))
     , m_backupText(new Text(theme, TextStyle::Secondary))
+    , m_timers(new QPushButton)
     , m_undo(new QPushButton(tr("Undo")))
 {
     setAccessibleName(tr("Status line"));
@@ -44,6 +45,7 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
     line->setSpacing(20);
     line->addWidget(m_saved);
     line->addWidget(m_last, 1);
+    line->addWidget(m_timers);
     line->addWidget(m_undo);
     line->addWidget(m_units);
     line->addWidget(m_store);
@@ -53,6 +55,9 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
         m_message.clear();
         refresh();
     });
+    m_timers->setProperty("quiet", true);
+    m_timers->hide();
+    connect(m_timers, &QPushButton::clicked, this, &StatusLine::timersWanted);
     connect(m_undo, &QPushButton::clicked, this, &StatusLine::undoWanted);
     connect(&keeper, &facade::Keeper::changed, this, [this] {
         m_savedAt = m_keeper.clock().now().toDateTime();
@@ -91,6 +96,14 @@ void StatusLine::setLastBackup(const QDateTime& at)
     refresh();
 }
 
+void StatusLine::setTimers(const QString& text)
+{
+    m_timers->setText(text);
+    m_timers->setAccessibleName(tr("Timers: %1. Goes to the cell of the first.").arg(text));
+    m_timers->setVisible(!text.isEmpty());
+    arrange();
+}
+
 void StatusLine::refresh()
 {
     const bool open = m_keeper.hasStore();
@@ -121,6 +134,7 @@ void StatusLine::arrange()
     m_units->setVisible(width() >= m_theme.px(980));
     m_backupText->setVisible(width() >= m_theme.px(760) && m_keeper.hasStore());
     m_store->setVisible(width() >= m_theme.px(520) && m_keeper.hasStore());
+    m_timers->setFixedHeight(std::max(24, sizeHint().height() - 2));
     m_undo->setFixedHeight(std::max(24, sizeHint().height() - 2));
     layout()->activate();
     m_last->setText(elidedFigures(m_last->font(), m_lastText, std::max(0, m_last->width() - 4)));

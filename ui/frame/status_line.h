@@ -23,6 +23,9 @@ public:
 
     void tell(const QString& sentence);
     void setLastBackup(const QDateTime& at);
+    /// How the timers stand; empty takes the button away.
+    void setTimers(const QString& text);
+    [[nodiscard]] QPushButton* timersButton() { return m_timers; }
     void refresh();
     [[nodiscard]] QString lastText() const { return m_lastText; }
     [[nodiscard]] QSize sizeHint() const override;
@@ -30,6 +33,7 @@ public:
 
 signals:
     void undoWanted();
+    void timersWanted();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -46,6 +50,7 @@ private:
     QString m_lastText;
     QTimer m_messageTime;
     Text *m_saved, *m_last, *m_units, *m_store, *m_backupText;
+    QPushButton* m_timers;
     QPushButton* m_undo;
 };
 

@@ -2,6 +2,7 @@
 #include "ui/models/work_model.h"
 
 #include "core/facade/lane_parts.h"
+#include "core/facade/supply_work.h"
 #include "core/wording/sentences.h"
 #include "ui/models/day_start.h"
 
@@ -53,9 +54,9 @@ WorkModel::WorkModel(facade::Keeper& keeper, QObject* parent)
 void WorkModel::appendTank(std::vector<Line>& lines, const record::Tank& tank)
 {
     const record::Row& row = m_keeper.row();
-    const record::Moment now = m_keeper.clock().now();
+    const record::Moment now = roundEnd();
     const record::LayoutRecord* layout = row.currentLayout(tank.id, now);
-    if (layout == nullptr || layout->layout.ended) {
+    if (layout == nullptr || (layout->layout.ended && *layout->layout.ended <= now)) {
         return;
     }
     const record::LayoutId id = layout->layout.id;
@@ -65,7 +66,7 @@ void WorkModel::appendTank(std::vector<Line>& lines, const record::Tank& tank)
     const std::vector<care::DueItem> open = workDue(row, id, now);
     std::vector<Line> work;
     for (const care::DueItem& item : open) {
-        work.push_back({false, false, false, tank.name, item});
+        work.push_back({false, false, false, tank.name, item, {}});
     }
     // By count and not by date: what was done early in the day may shift the dates of the rounds still open.
     std::map<std::pair<QString, QString>, int> stillOpen;
@@ -83,26 +84,63 @@ void WorkModel::appendTank(std::vector<Line>& lines, const record::Tank& tank)
             task != nullptr && task->state == record::TaskState::Open && task->movedTo && *task->movedTo > m_day;
         if (!movedAway) {
             done.push_back(
-                {false, true, task != nullptr && task->state == record::TaskState::Skipped, tank.name, *item});
+                {false, true, task != nullptr && task->state == record::TaskState::Skipped, tank.name, *item, {}});
         }
     }
     work.insert(work.end(), std::make_move_iterator(done.rbegin()), std::make_move_iterator(done.rend()));
     if (!work.empty()) {
-        lines.push_back({true, false, false, tank.name, {}});
+        lines.push_back({true, false, false, tank.name, {}, {}});
         std::ranges::move(work, std::back_inserter(lines));
     }
 }
 
+/// What is asked for once for the whole row, the supplies that run out among it.
+void WorkModel::appendRow(std::vector<Line>& lines) const
+{
+    const record::Moment now = m_keeper.clock().now();
+    const QDate today = now.localDate();
+    std::vector<Line> work;
+    const QString heading = tr("The whole row");
+    for (const care::DueItem& item : care::rowWork(m_keeper.row(), now, today)) {
+        if (item.due <= today) {
+            work.push_back({false, false, false, heading, item, {}});
+        }
+    }
+    for (const facade::SupplyTask& task : facade::supplyWork(m_keeper.row(), now, today)) {
+        work.push_back({false, false, false, heading, task.item, task.why.join(u' ')});
+    }
+    if (!work.empty()) {
+        lines.push_back({true, false, false, heading, {}, {}});
+        std::ranges::move(work, std::back_inserter(lines));
+    }
+}
+
+record::Moment WorkModel::roundEnd() const
+{
+    const record::Moment now = m_keeper.clock().now();
+    return m_sheetDay ? std::min(now, record::Moment::fromLocal(*m_sheetDay, QTime(23, 59, 59))) : now;
+}
+
+void WorkModel::setSheet(const std::optional<QDate>& day, std::function<record::Moment(record::TankId)> at)
+{
+    m_sheetDay = day;
+    m_sheetTime = std::move(at);
+    refresh();
+}
+
 void WorkModel::refresh()
 {
-    const QDate today = m_keeper.clock().today();
-    if (today != m_day) {
-        m_day = today;
+    const QDate day = m_sheetDay.value_or(m_keeper.clock().today());
+    if (day != m_day) {
+        m_day = day;
         m_atDayStart.clear();
     }
     std::vector<Line> lines;
     for (const record::Tank& tank : m_keeper.row().tanks) {
         appendTank(lines, tank);
+    }
+    if (!m_sheetDay) {
+        appendRow(lines);
     }
     const bool sameShape = std::ranges::equal(lines, m_lines, [](const Line& a, const Line& b) {
         return a.heading == b.heading && a.done == b.done && a.tank == b.tank &&
@@ -158,7 +196,7 @@ QVariant WorkModel::data(const QModelIndex& index, int role) const
         return line.item.daysOver > 0 ? tr("%1 d over").arg(line.item.daysOver) : tr("today");
     case WhyRole:
     case Qt::ToolTipRole:
-        return wording::dueWhy(line.item, m_day);
+        return line.why.isEmpty() ? wording::dueWhy(line.item, m_day) : line.why;
     case Qt::AccessibleTextRole:
         return tr("%1, %2, %3").arg(line.tank, wording::dueTitle(line.item), data(index, SideTextRole).toString());
     default:
@@ -187,7 +225,8 @@ bool WorkModel::setData(const QModelIndex& index, const QVariant& value, int rol
         return false;
     }
     const care::DueItem copy = *due; // the line goes when the row changes
-    if (const auto done = m_keeper.markDone(copy, m_keeper.clock().now()); !done) {
+    const record::Moment at = m_sheetDay && m_sheetTime ? m_sheetTime(copy.tank) : m_keeper.clock().now();
+    if (const auto done = m_keeper.markDone(copy, at); !done) {
         emit writeFailed(done.error());
         return false;
     }

@@ -29,6 +29,9 @@ public:
     /// Typing that has not been saved yet.
     [[nodiscard]] virtual bool hasDraft() const { return false; }
 
+    /// Too wide to stand beside a page: it takes the page's place until it is closed.
+    [[nodiscard]] virtual bool takesPage() const { return false; }
+
     void showProblem(const QString& sentence);
     void clearProblem();
     [[nodiscard]] QString problem() const;

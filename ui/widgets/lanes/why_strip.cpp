@@ -63,7 +63,9 @@ QWidget* WhyStrip::makeShown()
     m_snooze = keyed(tr("Snooze"), QStringLiteral("S"));
     m_skip = keyed(tr("Skip, with reason"), QStringLiteral("K"));
     m_open = keyed(tr("Open"), tr("Enter"));
-    for (QPushButton* button : {m_done, m_snooze, m_skip, m_open}) {
+    m_rule = new QPushButton(tr("Rule"));
+    m_rule->setAccessibleName(tr("See and change the rule this work follows"));
+    for (QPushButton* button : {m_done, m_snooze, m_skip, m_open, m_rule}) {
         row->addWidget(button);
     }
     m_line->addWidget(m_buttons, 0, Qt::AlignRight);
@@ -71,6 +73,7 @@ QWidget* WhyStrip::makeShown()
     connect(m_snooze, &QPushButton::clicked, this, &WhyStrip::snoozeWanted);
     connect(m_skip, &QPushButton::clicked, this, &WhyStrip::skipWanted);
     connect(m_open, &QPushButton::clicked, this, &WhyStrip::openWanted);
+    connect(m_rule, &QPushButton::clicked, this, [this] { emit ruleWanted(m_templateKey); });
     return shown;
 }
 
@@ -104,6 +107,7 @@ void WhyStrip::showWork(const QString& tank, const facade::LaneChip& chip)
     m_title = tr("%1, %2.", "tank, work: the bold beginning of the strip").arg(tank, chip.title);
     m_rest = chip.why;
     m_work = true;
+    m_templateKey = chip.item.templateKey;
     setButtons(true, true);
     applyTheme();
 }
@@ -114,6 +118,7 @@ void WhyStrip::showSentence(facade::Status status, const QString& title, const Q
     m_title = tr("%1.", "bold beginning of the foot strip").arg(title);
     m_rest = sentence;
     m_work = false;
+    m_templateKey.clear();
     setButtons(false, canOpen);
     applyTheme();
 }
@@ -130,6 +135,7 @@ void WhyStrip::setButtons(bool work, bool open)
         button->setEnabled(work && !m_readOnly);
     }
     m_open->setEnabled(open);
+    m_rule->setVisible(!m_templateKey.isEmpty());
 }
 
 QString WhyStrip::text() const
