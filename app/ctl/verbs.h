@@ -25,6 +25,7 @@ int runPlans(Context& context, const QStringList& words);
 int runNextTest(Context& context, const QStringList& words);
 int runRecord(Context& context, const QStringList& words);
 int runReckon(Context& context, const QStringList& words);
+int runSupplies(Context& context, const QStringList& words);
 int runExport(Context& context, const QStringList& words);
 int runVerify(Context& context, const QStringList& words);
 int runBackup(Context& context, const QStringList& words);

@@ -6,7 +6,9 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QRegularExpression>
+#include <algorithm>
 #include <array>
+#include <iterator>
 #include <set>
 
 namespace littoral::care {
@@ -48,13 +50,18 @@ public:
     }
 
     [[nodiscard]] bool failed() const { return m_failed; }
-    [[nodiscard]] Error error() const { return {Fault::BadInput, m_what.toStdString(), m_where.toStdString(), {}}; }
+    [[nodiscard]] Error error() const
+    {
+        const QString mend = m_mend.isEmpty() ? words("Correct that field; nothing was changed.") : m_mend;
+        return {Fault::BadInput, m_what.toStdString(), m_where.toStdString(), mend.toStdString()};
+    }
 
-    void complain(const QString& what)
+    void complain(const QString& what, const QString& mend = {})
     {
         if (!m_failed) {
             m_failed = true;
             m_what = what;
+            m_mend = mend;
         }
     }
 
@@ -62,7 +69,8 @@ public:
     {
         for (const QString& key : object.keys()) {
             if (!known.contains(key)) {
-                complain(words("There is no field \"%1\".").arg(key));
+                complain(words("There is no field \"%1\".").arg(key),
+                         words("The fields there are: %1.").arg(QStringList(known.begin(), known.end()).join(u", "_s)));
             }
         }
     }
@@ -73,7 +81,7 @@ public:
         if (!value.isString() && (required || !value.isUndefined())) {
             complain(words("\"%1\" must be a text.").arg(key));
         } else if (required && value.toString().trimmed().isEmpty()) {
-            complain(words("\"%1\" is empty.").arg(key));
+            complain(words("\"%1\" is empty.").arg(key), words("Fill it in."));
         }
         return value.toString();
     }
@@ -85,7 +93,8 @@ public:
             return std::nullopt;
         }
         if (!value.isDouble() || value.toDouble() < low || value.toDouble() > high) {
-            complain(words("\"%1\" must be a number from %2 to %3.").arg(key).arg(low).arg(high));
+            complain(words("\"%1\" must be a number from %2 to %3.").arg(key).arg(low).arg(high),
+                     words("Type a number in that range."));
             return std::nullopt;
         }
         return value.toDouble();
@@ -120,7 +129,11 @@ public:
                 return known.value;
             }
         }
-        complain(words("\"%1\" is not a value of \"%2\".").arg(text, key));
+        QStringList all;
+        std::ranges::transform(codes, std::back_inserter(all),
+                               [](const Code<T>& known) { return QString::fromLatin1(known.code); });
+        complain(words("\"%1\" is not a value of \"%2\".").arg(text, key),
+                 words("The values there are: %1.").arg(all.join(u", "_s)));
         return std::nullopt;
     }
 
@@ -149,7 +162,12 @@ public:
     {
         const record::Parameter* known = record::findParameter(key);
         if (known == nullptr || known->key != key) {
-            complain(words("There is no parameter \"%1\".").arg(key));
+            QStringList all;
+            for (const record::Parameter& parameter : record::parameters()) {
+                all << parameter.key;
+            }
+            complain(words("There is no parameter \"%1\".").arg(key),
+                     words("The parameters there are: %1.").arg(all.join(u", "_s)));
         }
         return key;
     }
@@ -189,7 +207,8 @@ public:
         for (const QJsonValue& value : list(o, u"after"_s)) {
             const auto event = eventFromCode(value.toString());
             if (!event) {
-                complain(words("There is no event \"%1\".").arg(value.toString()));
+                complain(words("There is no event \"%1\".").arg(value.toString()),
+                         words("Events are, for instance, addition, loss, filter-service, trim, co2-change."));
                 continue;
             }
             r.after.push_back(*event);
@@ -203,16 +222,17 @@ public:
         const int ways = (r.every > 0 ? 1 : 0) + (r.once ? 1 : 0) + (r.after.empty() ? 0 : 1) + (r.leaves ? 1 : 0) +
                          (r.returns ? 1 : 0);
         if (ways != 1) {
-            complain(words("A round needs one of \"every\", \"once\", \"after\", \"leaves\" or \"returns\"."));
+            complain(words("A round needs one of \"every\", \"once\", \"after\", \"leaves\" or \"returns\"."),
+                     words("Fill in exactly one of them."));
         }
         if (r.ifRaised && r.after.empty()) {
-            complain(words("\"if-raised\" goes with \"after\"."));
+            complain(words("\"if-raised\" goes with \"after\"."), words("Give the event it follows, or leave it out."));
         }
         if (r.to && *r.to < r.from) {
             complain(words("A round ends on day %1, before it begins on day %2.").arg(*r.to).arg(r.from));
         }
         if (r.every > 0 && r.every * 2.0 != static_cast<int>(r.every * 2.0)) {
-            complain(words("\"every\" counts in days or half days."));
+            complain(words("\"every\" counts in days or half days."), words("Type 7, or 3.5 for twice a week."));
         }
         return r;
     }
@@ -227,7 +247,8 @@ public:
             r.days.push_back(value.toInt());
         }
         if (r.after.empty() != r.days.empty()) {
-            complain(words("\"after\" and \"days\" belong together."));
+            complain(words("\"after\" and \"days\" belong together."),
+                     words("Say on which days after the event, such as 1 3 7; 0 is the day itself."));
         }
     }
 
@@ -241,7 +262,8 @@ public:
         r.fractionLow = range.at(0).toDouble(-1);
         r.fractionHigh = range.at(1).toDouble(-1);
         if (range.size() != 2 || !r.fraction || *r.fractionLow > *r.fraction || *r.fractionHigh < *r.fraction) {
-            complain(words("\"range\" must be two fractions with \"fraction\" between them."));
+            complain(words("\"range\" must be two fractions with \"fraction\" between them."),
+                     words("Widen the range, or leave it out."));
         }
     }
 
@@ -255,7 +277,7 @@ public:
             found.push_back(variant(value.toObject()));
         }
         if (found.empty()) {
-            complain(words("It has no rounds."));
+            complain(words("It has no rounds."), words("Add one: how often, once at an age, or days after an event."));
         }
         return found;
     }
@@ -324,7 +346,8 @@ public:
         w.helper = text(o, u"helper"_s);
         static const QRegularExpression cautionId(u"^(C-[A-Z0-9]+)?$"_s);
         if (!cautionId.match(w.caution).hasMatch()) {
-            complain(words("\"%1\" is not the id of a caution.").arg(w.caution));
+            complain(words("\"%1\" is not the id of a caution.").arg(w.caution),
+                     words("Leave it empty, or take an id of the guide's cautions, such as C-ELEC."));
         }
         checkKind(w);
         return w;
@@ -333,7 +356,8 @@ public:
     void checkKind(const WorkTemplate& w)
     {
         if (w.kind == WorkKind::Test && !w.closes.byReadings()) {
-            complain(words("A test is closed by readings; none are named."));
+            complain(words("A test is closed by readings; none are named."),
+                     words("Name the parameters that are read, such as tan or no2."));
         }
         if (w.kind != WorkKind::WaterChange) {
             return;
@@ -341,7 +365,8 @@ public:
         for (const Variant& v : w.variants) {
             for (const Round& r : v.rounds) {
                 if (!r.fraction) {
-                    complain(words("A water change needs its fraction."));
+                    complain(words("A water change needs its fraction."),
+                             words("Say how much of the water is changed in each of its rounds."));
                 }
             }
         }
@@ -350,6 +375,7 @@ public:
 private:
     QString m_where;
     QString m_what;
+    QString m_mend;
     bool m_failed = false;
 };
 

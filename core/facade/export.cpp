@@ -5,6 +5,7 @@
 #include "core/exchange/journeys_csv.h"
 #include "core/exchange/tank_document.h"
 #include "core/facade/knowledge.h"
+#include "core/facade/shelf_exchange.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -58,6 +59,9 @@ std::vector<File> filesOf(const record::Row& row, const QDir& directory)
     files.push_back({directory.filePath(u"entries.csv"_s), exchange::entriesCsv(row)});
     if (!row.journeys.empty()) {
         files.push_back({directory.filePath(u"journeys.csv"_s), exchange::journeysCsv(row)});
+    }
+    if (QByteArray supplies = suppliesJson(row); !supplies.isEmpty()) {
+        files.push_back({directory.filePath(u"supplies.json"_s), std::move(supplies)});
     }
     const exchange::NameBook names(row);
     QSet<QString> taken;

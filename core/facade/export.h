@@ -9,10 +9,10 @@
 
 namespace littoral::facade {
 
-/// Writes the row into a directory, made if need be: readings.csv, entries.csv, journeys.csv if there are any, one JSON
-/// file per tank in tanks/, and knowledge.json where the keeper has conditions, species, rules, notes or templates of
-/// their own. Each file is complete or not there. Refuses (Conflict) to replace a file unless `overwrite`. Returns the
-/// paths written. Photographs are not in it: a backup of the store holds those.
+/// Writes the row into a directory, made if need be: readings.csv, entries.csv, journeys.csv and supplies.json if there
+/// are any, one JSON file per tank in tanks/, and knowledge.json where the keeper has conditions, species, rules, notes
+/// or templates of their own. Each file is complete or not there. Refuses (Conflict) to replace a file unless
+/// `overwrite`. Returns the paths written. Photographs are not in it: a backup of the store holds those.
 [[nodiscard]] Result<QStringList> exportRow(const record::Row& row, const QString& directory, bool overwrite);
 
 /// One tank as JSON that importTankJson reads back; NotFound when it is not in the row.

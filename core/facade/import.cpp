@@ -6,6 +6,7 @@
 #include "core/exchange/tank_document.h"
 #include "core/facade/keeper.h"
 #include "core/facade/knowledge.h"
+#include "core/facade/shelf_exchange.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -69,7 +70,7 @@ public:
             addKnowledge(*bytes, name);
         } else if (path.endsWith(u".json"_s, Qt::CaseInsensitive)) {
             finishCsv();
-            addTank(*bytes, name);
+            isShelfJson(*bytes) ? addShelf(*bytes, name) : addTank(*bytes, name);
         } else if (exchange::isJourneysCsv(*bytes)) {
             addJourneys(*bytes, name);
         } else {
@@ -147,6 +148,15 @@ private:
         for (const record::Task& task : m_tasks) {
             m_edit.put(task);
         }
+    }
+
+    void addShelf(const QByteArray& bytes, const QString& fileName)
+    {
+        exchange::Problems problems;
+        const ShelfCounts counts = readShelfJson(bytes, fileName, m_row, m_edit, problems);
+        m_summary.shelf += counts.added;
+        m_summary.skipped += counts.skipped;
+        m_problems += problems.sentences();
     }
 
     void addTank(const QByteArray& bytes, const QString& fileName)

@@ -4,6 +4,7 @@
 #include "core/care/easing.h"
 #include "core/facade/row_edit.h"
 #include "core/record/shown.h"
+#include "core/wording/sentences.h"
 
 #include <algorithm>
 
@@ -26,6 +27,14 @@ Error noStore()
             Keeper::tr("No store is open.").toStdString(),
             {},
             Keeper::tr("Open one or make a new one first.").toStdString()};
+}
+
+/// "Water change 40 %, Slate Ford": the round as an undo label names it.
+QString roundText(const record::Row& row, const care::DueItem& item)
+{
+    const record::Tank* tank = row.tank(item.tank);
+    const QString title = wording::dueTitle(item);
+    return tank == nullptr ? title : Keeper::tr("%1, %2").arg(title, tank->name);
 }
 
 } // namespace
@@ -276,7 +285,8 @@ Result<void> Keeper::movePlanned(record::Entry entry, const QDate& day, const QS
 
 Result<void> Keeper::markDone(const care::DueItem& item, const record::Moment& at)
 {
-    Edit edit(item.templateKey == care::kEaseKey ? tr("water changes eased") : tr("work done"));
+    Edit edit(item.templateKey == care::kEaseKey ? tr("water changes eased")
+                                                 : tr("done: %1").arg(roundText(m_row, item)));
     record::Task task = taskFor(m_row, item, m_clock.now());
     task.state = record::TaskState::Done;
     task.closedAt = at;
@@ -305,7 +315,7 @@ Result<void> Keeper::skip(const care::DueItem& item, const QString& reason)
     task.state = record::TaskState::Skipped;
     task.closedAt = m_clock.now();
     task.reason = reason.trimmed();
-    Edit edit(tr("work skipped"));
+    Edit edit(tr("skipped: %1").arg(roundText(m_row, item)));
     if (const record::Entry* planned = plannedFor(item)) {
         edit.remove(planned->id);
     }
@@ -319,12 +329,12 @@ Result<void> Keeper::snooze(const care::DueItem& item, const QDate& until)
         return Error{Fault::BadInput, tr("Snoozing needs a day after today.").toStdString(), {}, {}};
     }
     if (const record::Entry* planned = plannedFor(item)) {
-        return movePlanned(*planned, until, tr("work snoozed"));
+        return movePlanned(*planned, until, tr("snoozed: %1").arg(roundText(m_row, item)));
     }
     record::Task task = taskFor(m_row, item, m_clock.now());
     task.movedTo = until;
     task.snoozed = true;
-    Edit edit(tr("work snoozed"));
+    Edit edit(tr("snoozed: %1").arg(roundText(m_row, item)));
     edit.put(std::move(task));
     return commit(edit);
 }
@@ -335,12 +345,12 @@ Result<void> Keeper::moveTo(const care::DueItem& item, const QDate& day)
         return Error{Fault::BadInput, tr("That is not a day.").toStdString(), {}, {}};
     }
     if (const record::Entry* planned = plannedFor(item)) {
-        return movePlanned(*planned, day, tr("work moved"));
+        return movePlanned(*planned, day, tr("moved: %1").arg(roundText(m_row, item)));
     }
     record::Task task = taskFor(m_row, item, m_clock.now());
     task.movedTo = day;
     task.snoozed = false;
-    Edit edit(tr("work moved"));
+    Edit edit(tr("moved: %1").arg(roundText(m_row, item)));
     edit.put(std::move(task));
     return commit(edit);
 }

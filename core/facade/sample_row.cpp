@@ -4,6 +4,7 @@
 #include "core/care/due.h"
 #include "core/facade/keeper.h"
 #include "core/facade/row_edit.h"
+#include "core/facade/sample_shelf.h"
 #include "core/facade/sample_truth.h"
 #include "core/facade/sample_water.h"
 #include "core/record/shown.h"
@@ -492,6 +493,7 @@ Result<void> makeSampleRow(Keeper& keeper, const record::Moment& now)
     }
     store::Edit upkeep(Keeper::tr("sample row"));
     RoutineWork(keeper.row(), now, upkeep).add(scenario.object());
+    addSampleShelf(keeper.row(), scenario.object()["supplies"_L1].toArray(), now, upkeep);
     return keeper.commit(upkeep);
 }
 

@@ -2,7 +2,8 @@
 # Debian packages of the project, in one place; sourced by app/run, tests/run and tests/shots.
 # shellcheck shell=bash disable=SC2034
 
-littoral_build_packages=(g++ cmake ninja-build mold qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev qt6-l10n-tools libgl-dev)
+littoral_build_packages=(g++ cmake ninja-build mold qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev qt6-l10n-tools libexif-dev
+    libgl-dev)
 littoral_run_packages=(libqt6sql6-sqlite qt6-translations-l10n fonts-inter fonts-dejavu-core)
 littoral_test_packages=(libgtest-dev libgmock-dev libbenchmark-dev libboost-dev libical-dev poppler-utils clang-format-14)
 

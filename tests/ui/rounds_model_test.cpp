@@ -38,7 +38,6 @@ TEST_F(RoundsModelTest, EveryModelHoldsItsContract)
     WorkModel work(m_keeper);
     TanksModel tanks(m_keeper, m_forecasts);
     EntriesModel entries(m_keeper);
-    entries.setTank(m_tank);
     FindModel find(m_keeper);
     const QAbstractItemModelTester a(&rounds, kFail);
     const QAbstractItemModelTester b(&work, kFail);

@@ -65,7 +65,7 @@ MainWindow::MainWindow(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_stock(new StockPage(keeper, forecasts, theme))
     , m_bench(new BenchPage(keeper, theme, ask))
     , m_guide(new GuidePage(keeper, theme))
-    , m_panels(new Panels(keeper, theme, *m_guide, *m_actions, this))
+    , m_panels(new Panels(keeper, theme, *m_guide, *m_actions, ask, this))
     , m_status(new StatusLine(theme, keeper))
     , m_menu(new QMenu(this))
     , m_unitsMenu(new QMenu(this))
@@ -170,7 +170,7 @@ void MainWindow::connectStore()
     connect(&m_minute, &QTimer::timeout, this, [this] {
         m_keeper.refreshIfChangedOutside();
         m_reminder.check();
-        if (m_rounds->model().day() != m_keeper.clock().today()) {
+        if (!m_rounds->model().isSheet() && m_rounds->model().day() != m_keeper.clock().today()) {
             m_rail->model().refresh();
             m_rounds->model().refresh();
             m_status->refresh();
@@ -213,6 +213,7 @@ void MainWindow::connectPages()
     connect(m_rounds, &RoundsPage::selected, this, &MainWindow::select);
     connect(m_rounds, &RoundsPage::told, this, &MainWindow::tell);
     connect(m_rounds, &RoundsPage::failed, this, &MainWindow::fail);
+    connectRounds();
     connect(m_rounds, &RoundsPage::finished, this, [this](const QString& sentence) {
         showPage(Page::Lanes);
         tell(sentence);
@@ -449,7 +450,7 @@ void MainWindow::arrange()
     const int room = width() - (m_rail->isHidden() ? 0 : m_rail->width());
     const SidePanel* open = m_panels->host()->current();
     const int panel = open == nullptr ? m_theme.px(380) : open->wantedWidth();
-    const bool both = room >= panel + m_theme.px(420);
+    const bool both = room >= panel + m_theme.px(420) && (open == nullptr || !open->takesPage());
     m_stack->setVisible(both || open == nullptr);
     m_panels->host()->setMaximumWidth(both ? panel : QWIDGETSIZE_MAX);
 }

@@ -132,6 +132,8 @@ private:
     void showTrendsKeys();
     void showHistoryKeys();
     void connectHistory();
+    void connectRounds();
+    void makeRecordActions();
     void showBenchKeys();
     void printPage(PaperTo to);
     void printRow(PaperTo to);

@@ -127,8 +127,9 @@ void MainWindow::makeRowActions()
         }
     });
     m_actions->add(u"kits"_s, tr("Test &kits..."), Group::Row, {}, [this] { m_panels->showKits(); });
+    makeRecordActions();
     m_actions->add(u"source"_s, tr("New &source water..."), Group::Row, {}, [this] { m_panels->showSource({}); });
-    m_actions->add(u"journey"_s, tr("&Journey and helper..."), Group::Row, {QKeySequence(Qt::CTRL | Qt::Key_J)},
+    m_actions->add(u"journey"_s, tr("&Journey and helper..."), Group::Row, {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_J)},
                    [this] { m_panels->showJourney(); });
 }
 
@@ -248,6 +249,11 @@ void MainWindow::refreshActions()
         enable(id, writable && tank);
     }
     enable(u"entries"_s, tank);
+    enable(u"photos"_s, tank);
+    for (const QString& id : {u"entries.row"_s, u"supplies"_s, u"templates"_s}) {
+        enable(id, open);
+    }
+    enable(u"rounds.timer"_s, open && m_page == Page::Rounds);
     enable(u"tank.add"_s, writable);
     enable(u"kits"_s, open);
     enable(u"source"_s, writable);
@@ -320,6 +326,7 @@ void MainWindow::showKeys()
                                           {tr("Esc"), tr("leave the cell; what was typed stays")},
                                           {tr("Space"), tr("tick a task of the work list")},
                                           {tr("Ctrl+P"), tr("a round sheet to write on, as a PDF file")},
+                                          {tr("Ctrl+J"), tr("start the timer of the cell's kit")},
                                           {tr("Ctrl+Enter"), tr("finish the round")}});
         return;
     }

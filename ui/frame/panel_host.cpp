@@ -30,8 +30,9 @@ void PanelHost::add(SidePanel* panel)
     connect(panel, &SidePanel::saved, this, &PanelHost::told);
 }
 
-void PanelHost::open(SidePanel* panel)
+void PanelHost::open(SidePanel* panel, SidePanel* back)
 {
+    m_back = back;
     QWidget* focus = QApplication::focusWidget();
     if (focus != nullptr && !isAncestorOf(focus)) {
         m_before = focus;
@@ -49,6 +50,10 @@ void PanelHost::open(SidePanel* panel)
 void PanelHost::close()
 {
     if (isHidden()) {
+        return;
+    }
+    if (m_back != nullptr) {
+        open(m_back);
         return;
     }
     QWidget* focus = QApplication::focusWidget();

@@ -17,7 +17,8 @@ public:
     explicit PanelHost(Theme& theme, QWidget* parent = nullptr);
 
     void add(SidePanel* panel);
-    void open(SidePanel* panel);
+    /// `back`: the panel to come back to when this one closes.
+    void open(SidePanel* panel, SidePanel* back = nullptr);
     void close();
     [[nodiscard]] SidePanel* current() const; ///< nullptr when closed
 
@@ -28,6 +29,7 @@ signals:
 private:
     Theme& m_theme;
     QPointer<QWidget> m_before;
+    QPointer<SidePanel> m_back;
 };
 
 } // namespace littoral::ui

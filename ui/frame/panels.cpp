@@ -3,7 +3,8 @@
 
 namespace littoral::ui {
 
-Panels::Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const ActionRegistry& registry, QWidget* parent)
+Panels::Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const ActionRegistry& registry, Ask& ask,
+               QWidget* parent)
     : QObject(parent)
     , m_host(new PanelHost(theme, parent))
     , m_entry(new EntryEditor(keeper, theme))
@@ -17,11 +18,14 @@ Panels::Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const Act
     , m_facts(new FactEditor(keeper, theme))
     , m_guide(new GuidePanel(guide, theme))
     , m_journey(new JourneyPanel(keeper, theme))
+    , m_photos(new PhotosPanel(keeper, theme, ask))
+    , m_supplies(new SuppliesEditor(keeper, theme))
+    , m_templates(new TemplatesEditor(keeper, theme))
     , m_keys(new KeyPanel(registry, theme))
 {
-    for (SidePanel* panel : std::initializer_list<SidePanel*>{m_entry, m_reading, m_tank, m_source, m_entries,
-                                                              m_targets, m_kits, m_doses, m_facts, m_guide, m_journey,
-                                                              m_keys}) {
+    for (SidePanel* panel : std::initializer_list<SidePanel*>{
+             m_entry, m_reading, m_tank, m_source, m_entries, m_targets, m_kits, m_doses, m_facts, m_guide, m_journey,
+             m_photos, m_supplies, m_templates, m_keys}) {
         m_host->add(panel);
     }
     connect(m_tank, &TankEditor::kitsWanted, this, &Panels::showKits);
@@ -30,8 +34,23 @@ Panels::Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const Act
     connect(m_tank, &TankEditor::dosesWanted, this, &Panels::showDoses);
     connect(m_tank, &TankEditor::entriesWanted, this, &Panels::showEntries);
     connect(m_tank, &TankEditor::tankAdded, this, &Panels::tankAdded);
-    connect(m_entries, &EntriesPanel::entryWanted, this, &Panels::editEntry);
-    connect(m_entries, &EntriesPanel::readingWanted, this, &Panels::editReading);
+    // From a line of the list to its form and, when that closes, back to the list.
+    connect(m_entries, &EntriesPanel::entryWanted, this, [this](record::EntryId entry) {
+        m_entry->edit(entry);
+        m_host->open(m_entry, m_entries);
+    });
+    connect(m_entries, &EntriesPanel::readingWanted, this, [this](record::ReadingId reading) {
+        m_reading->edit(reading);
+        m_host->open(m_reading, m_entries);
+    });
+    connect(m_entries, &EntriesPanel::photoWanted, this, [this](record::TankId tank, record::PhotoId photo) {
+        m_photos->setTank(tank, photo);
+        m_host->open(m_photos, m_entries);
+    });
+    connect(m_supplies, &SuppliesEditor::kitsWanted, this, [this] {
+        m_kits->open();
+        m_host->open(m_kits, m_supplies);
+    });
 }
 
 void Panels::newEntry(record::TankId tank, record::EntryKind kind)
@@ -80,6 +99,24 @@ void Panels::showEntries(record::TankId tank)
 {
     m_entries->setTank(tank);
     m_host->open(m_entries);
+}
+
+void Panels::showPhotos(record::TankId tank, record::PhotoId photo)
+{
+    m_photos->setTank(tank, photo);
+    m_host->open(m_photos);
+}
+
+void Panels::showSupplies()
+{
+    m_supplies->open();
+    m_host->open(m_supplies);
+}
+
+void Panels::showTemplates(const QString& key)
+{
+    m_templates->open(key);
+    m_host->open(m_templates);
 }
 
 void Panels::showTargets(record::TankId tank)

@@ -7,11 +7,14 @@
 #include "ui/pages/editors/entries_panel.h"
 #include "ui/pages/editors/entry_editor.h"
 #include "ui/pages/editors/kits_editor.h"
+#include "ui/pages/editors/photos_panel.h"
 #include "ui/pages/editors/reading_editor.h"
 #include "ui/pages/editors/regimens_editor.h"
 #include "ui/pages/editors/source_editor.h"
+#include "ui/pages/editors/supplies_editor.h"
 #include "ui/pages/editors/tank_editor.h"
 #include "ui/pages/editors/targets_editor.h"
+#include "ui/pages/editors/templates_editor.h"
 #include "ui/pages/guide/fact_editor.h"
 #include "ui/pages/guide/guide_panel.h"
 #include "ui/pages/journey/journey_panel.h"
@@ -25,8 +28,9 @@ class Panels final : public QObject
     Q_OBJECT
 
 public:
-    /// All outlive the panels.
-    Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const ActionRegistry& registry, QWidget* parent);
+    /// `ask` and the others outlive the panels.
+    Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const ActionRegistry& registry, Ask& ask,
+           QWidget* parent);
 
     [[nodiscard]] PanelHost* host() { return m_host; }
     void newEntry(record::TankId tank, record::EntryKind kind);
@@ -36,7 +40,10 @@ public:
     void addTank();
     void editTank(record::TankId tank);
     void editLayout(record::LayoutId layout);
-    void showEntries(record::TankId tank);
+    void showEntries(record::TankId tank); ///< none: the whole row
+    void showPhotos(record::TankId tank, record::PhotoId photo = {});
+    void showSupplies();
+    void showTemplates(const QString& key = {});
     void showTargets(record::TankId tank);
     void showKits();
     void showDoses(record::LayoutId layout);
@@ -66,6 +73,9 @@ private:
     FactEditor* m_facts;
     GuidePanel* m_guide;
     JourneyPanel* m_journey;
+    PhotosPanel* m_photos;
+    SuppliesEditor* m_supplies;
+    TemplatesEditor* m_templates;
     KeyPanel* m_keys;
 };
 

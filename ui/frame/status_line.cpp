@@ -31,6 +31,7 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
     , m_last(new Text(theme, TextStyle::Secondary))
     , m_store(new Text(theme, TextStyle::Secondary))
     , m_backupText(new Text(theme, TextStyle::Secondary))
+    , m_timers(new QPushButton)
     , m_undo(new QPushButton(tr("Undo")))
     , m_units(new QPushButton)
 {
@@ -47,6 +48,7 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
     line->setSpacing(20);
     line->addWidget(m_saved);
     line->addWidget(m_last, 1);
+    line->addWidget(m_timers);
     line->addWidget(m_undo);
     line->addWidget(m_units);
     line->addWidget(m_store);
@@ -56,6 +58,9 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
         m_message.clear();
         refresh();
     });
+    m_timers->setProperty("quiet", true);
+    m_timers->hide();
+    connect(m_timers, &QPushButton::clicked, this, &StatusLine::timersWanted);
     connect(m_undo, &QPushButton::clicked, this, &StatusLine::undoWanted);
     connect(m_units, &QPushButton::clicked, this, &StatusLine::unitsWanted);
     connect(&keeper, &facade::Keeper::changed, this, [this] {
@@ -95,6 +100,14 @@ void StatusLine::setLastBackup(const QDateTime& at)
     refresh();
 }
 
+void StatusLine::setTimers(const QString& text)
+{
+    m_timers->setText(text);
+    m_timers->setAccessibleName(tr("Timers: %1. Goes to the cell of the first.").arg(text));
+    m_timers->setVisible(!text.isEmpty());
+    arrange();
+}
+
 void StatusLine::refresh()
 {
     const bool open = m_keeper.hasStore();
@@ -126,7 +139,7 @@ void StatusLine::arrange()
     m_units->setVisible(open && width() >= m_theme.px(980));
     m_backupText->setVisible(open && width() >= m_theme.px(760));
     m_store->setVisible(open && width() >= m_theme.px(520));
-    for (QPushButton* button : {m_undo, m_units}) {
+    for (QPushButton* button : {m_timers, m_undo, m_units}) {
         button->setFixedHeight(std::max(24, sizeHint().height() - 2));
     }
     layout()->activate();

@@ -23,6 +23,9 @@ public:
 
     void tell(const QString& sentence);
     void setLastBackup(const QDateTime& at);
+    /// How the timers stand; empty takes the button away.
+    void setTimers(const QString& text);
+    [[nodiscard]] QPushButton* timersButton() { return m_timers; }
     void refresh();
     [[nodiscard]] QPushButton* unitsButton() const { return m_units; }
     [[nodiscard]] QString lastText() const { return m_lastText; }
@@ -32,6 +35,7 @@ public:
 signals:
     void undoWanted();
     void unitsWanted();
+    void timersWanted();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -48,7 +52,7 @@ private:
     QString m_lastText;
     QTimer m_messageTime;
     Text *m_saved, *m_last, *m_store, *m_backupText;
-    QPushButton *m_undo, *m_units;
+    QPushButton *m_timers, *m_undo, *m_units;
 };
 
 } // namespace littoral::ui

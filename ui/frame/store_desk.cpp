@@ -164,6 +164,12 @@ void StoreDesk::importFrom(const QStringList& paths)
                       tr("Nothing was brought in."), summary->problems);
         return;
     }
+    if (summary->shelf > 0 && summary->readings + summary->entries == 0) {
+        emit told(tr("Supplies and task templates brought in: %1, there already: %2")
+                      .arg(summary->shelf)
+                      .arg(summary->skipped));
+        return;
+    }
     emit told(tr("%1 readings and %2 entries brought in, %3 were there already")
                   .arg(summary->readings)
                   .arg(summary->entries)

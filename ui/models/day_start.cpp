@@ -3,7 +3,7 @@
 
 namespace littoral::ui {
 
-record::Row rowAtDayStart(const record::Row& row, record::LayoutId layout, const QDate& today)
+record::Row rowAtDayStart(const record::Row& row, record::LayoutId layout, const QDate& day)
 {
     record::Row start;
     start.sources = row.sources;
@@ -20,11 +20,11 @@ record::Row rowAtDayStart(const record::Row& row, record::LayoutId layout, const
         start.tanks.push_back(*tank);
     }
     record::LayoutRecord copy = *found;
-    std::erase_if(copy.readings, [&](const record::Reading& reading) { return reading.at.localDate() == today; });
+    std::erase_if(copy.readings, [&](const record::Reading& reading) { return reading.at.localDate() >= day; });
     std::erase_if(copy.entries,
-                  [&](const record::Entry& entry) { return !entry.planned && entry.at.localDate() == today; });
+                  [&](const record::Entry& entry) { return !entry.planned && entry.at.localDate() >= day; });
     for (record::Task& task : copy.tasks) {
-        if (task.closedAt && task.closedAt->localDate() == today) {
+        if (task.closedAt && task.closedAt->localDate() >= day) {
             task.state = record::TaskState::Open;
             task.closedAt.reset();
             task.closedBy = {};

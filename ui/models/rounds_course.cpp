@@ -102,7 +102,7 @@ Advice RoundsModel::advise(const QModelIndex& index, const QString& typed) const
     const AdviceQuestion question{parameter(index.column())->key,
                                   typed,
                                   c->unit,
-                                  readAt(),
+                                  readAt(tank(index.row())),
                                   used == nullptr ? record::KitId{} : used->id,
                                   c->entered};
     const auto result = m_forecasts == nullptr ? nullptr : m_forecasts->result(layout(index.row()));
@@ -121,7 +121,7 @@ bool RoundsModel::enter(const QModelIndex& index, const QString& typed)
     reading.parameter = where.second;
     reading.typed = typed;
     reading.unit = before.unit;
-    reading.at = readAt();
+    reading.at = readAt(tank(index.row()));
     if (used != nullptr && used->unit == before.unit) {
         reading.kit = used->id;
     }

@@ -59,14 +59,55 @@ RoundsModel::RoundsModel(facade::Keeper& keeper, const facade::Forecasts* foreca
     refresh();
 }
 
-record::Moment RoundsModel::readAt() const
+record::Moment RoundsModel::readAt(record::TankId tank) const
 {
+    if (m_sheetDay) {
+        return record::Moment::fromLocal(*m_sheetDay, sheetTime(tank));
+    }
     return m_readAt ? *m_readAt : m_keeper.clock().now();
+}
+
+/// Until when the round's own record goes: now, or the end of the sheet's day.
+record::Moment RoundsModel::roundEnd() const
+{
+    const record::Moment now = m_keeper.clock().now();
+    return m_sheetDay ? std::min(now, record::Moment::fromLocal(*m_sheetDay, QTime(23, 59, 59))) : now;
+}
+
+void RoundsModel::setSheetDay(const std::optional<QDate>& day)
+{
+    if (day != m_sheetDay) {
+        m_sheetDay = day;
+        m_sheetTimes.clear();
+        refresh();
+    }
+}
+
+void RoundsModel::setSheetTime(record::TankId tank, const QTime& time)
+{
+    m_sheetTimes[tank] = time;
+    if (rowCount() > 0) {
+        emit headerDataChanged(Qt::Vertical, 0, rowCount() - 1);
+    }
+}
+
+QTime RoundsModel::sheetTime(record::TankId tank) const
+{
+    QTime time(12, 0);
+    for (const RowInfo& info : m_rows) {
+        if (const auto given = m_sheetTimes.find(info.tank); given != m_sheetTimes.end()) {
+            time = given->second;
+        }
+        if (info.tank == tank) {
+            break;
+        }
+    }
+    return time;
 }
 
 void RoundsModel::noteDue(const record::LayoutRecord& layout)
 {
-    const record::Moment now = m_keeper.clock().now();
+    const record::Moment now = roundEnd();
     const auto add = [&](const record::Row& row) {
         for (const care::DueItem& item : care::dueWork(row, layout.layout.id, now, m_day)) {
             if (item.kind != care::WorkKind::Test || item.due > m_day) {
@@ -81,14 +122,16 @@ void RoundsModel::noteDue(const record::LayoutRecord& layout)
     if (m_dueKnown.insert(layout.layout.id).second) {
         add(rowAtDayStart(m_keeper.row(), layout.layout.id, m_day));
     }
-    add(m_keeper.row());
+    if (!m_sheetDay) {
+        add(m_keeper.row());
+    }
 }
 
 std::vector<const record::Parameter*> RoundsModel::readColumns() const
 {
     // Readings are kept oldest first: only the last day or two of each layout can be of today.
     std::set<QString> today;
-    const qint64 earliest = m_keeper.clock().now().utcMs() - 2 * kDayMs;
+    const qint64 earliest = roundEnd().utcMs() - 2 * kDayMs;
     for (const auto& [id, layout] : m_keeper.row().layouts) {
         for (auto reading = layout.readings.rbegin();
              reading != layout.readings.rend() && reading->at.utcMs() >= earliest; ++reading) {
@@ -144,10 +187,11 @@ std::vector<RoundsModel::RowInfo> RoundsModel::readRows(const std::vector<const 
 {
     std::vector<RowInfo> rows;
     const record::Row& row = m_keeper.row();
-    const record::Moment now = m_keeper.clock().now();
+    const record::Moment now = roundEnd();
     for (const record::Tank& tank : row.tanks) {
         const record::LayoutRecord* layout = row.currentLayout(tank.id, now);
-        if (layout == nullptr || layout->layout.ended || layout->layout.flooded > now) {
+        const bool ended = layout != nullptr && layout->layout.ended && *layout->layout.ended <= now;
+        if (layout == nullptr || ended || layout->layout.flooded > now) {
             continue;
         }
         RowInfo info{tank.id, layout->layout.id, tank.name, {}, {}};
@@ -165,17 +209,17 @@ void RoundsModel::refresh()
     if (m_reshaping) {
         return; // a cell is being saved before rows or columns change; they are read again after it
     }
-    const QDate today = m_keeper.clock().today();
-    if (today != m_day) {
-        m_day = today;
+    const QDate day = m_sheetDay.value_or(m_keeper.clock().today());
+    if (day != m_day) {
+        m_day = day;
         m_due.clear();
         m_dueKnown.clear();
         m_advice.clear();
     }
-    const record::Moment now = m_keeper.clock().now();
+    const record::Moment now = roundEnd();
     for (const record::Tank& tank : m_keeper.row().tanks) {
         const record::LayoutRecord* layout = m_keeper.row().currentLayout(tank.id, now);
-        if (layout != nullptr && !layout->layout.ended) {
+        if (layout != nullptr && (!layout->layout.ended || *layout->layout.ended > now)) {
             noteDue(*layout);
         }
     }
@@ -338,8 +382,11 @@ QVariant RoundsModel::headerData(int section, Qt::Orientation orientation, int r
         }
         const RowInfo& info = m_rows[static_cast<std::size_t>(section)];
         return role == Qt::DisplayRole || role == TankNameRole ? QVariant(info.name)
-               : role == TankLineRole                          ? QVariant(info.line)
-                                                               : QVariant();
+               : role == TankLineRole
+                   ? QVariant(m_sheetDay ? tr("%1 · %2", "litres and age, time on the sheet")
+                                               .arg(info.line, sheetTime(info.tank).toString(u"HH:mm"_s))
+                                         : info.line)
+                   : QVariant();
     }
     const record::Parameter* p = parameter(section);
     if (p == nullptr) {

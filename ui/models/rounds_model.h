@@ -67,7 +67,14 @@ public:
     [[nodiscard]] bool allParameters() const { return m_all; }
     /// When the round's readings were taken; nothing: the moment each is entered.
     void setReadAt(std::optional<record::Moment> at) { m_readAt = at; }
-    [[nodiscard]] record::Moment readAt() const;
+    /// A round typed in afterwards from a sheet: the day it was walked on; nothing: today's round. Each tank has a time
+    /// of its own; one without has that of the tank before it, the first noon.
+    void setSheetDay(const std::optional<QDate>& day);
+    [[nodiscard]] bool isSheet() const { return m_sheetDay.has_value(); }
+    void setSheetTime(record::TankId tank, const QTime& time);
+    [[nodiscard]] QTime sheetTime(record::TankId tank) const;
+    /// When this tank's readings count as taken.
+    [[nodiscard]] record::Moment readAt(record::TankId tank) const;
     [[nodiscard]] QDate day() const { return m_day; }
 
     [[nodiscard]] record::LayoutId layout(int row) const;
@@ -129,6 +136,7 @@ private:
     [[nodiscard]] std::vector<Cell> readCells(const record::LayoutRecord& layout,
                                               const std::vector<const record::Parameter*>& columns) const;
     void noteDue(const record::LayoutRecord& layout);
+    [[nodiscard]] record::Moment roundEnd() const;
     [[nodiscard]] const Cell* cell(const QModelIndex& index) const;
     [[nodiscard]] const Draft* draft(const QModelIndex& index) const;
     [[nodiscard]] CellState state(const QModelIndex& index) const;
@@ -144,6 +152,8 @@ private:
     bool m_all = false;
     bool m_reshaping = false;
     std::optional<record::Moment> m_readAt;
+    std::optional<QDate> m_sheetDay;
+    std::map<record::TankId, QTime> m_sheetTimes;
     QDate m_day;
     std::vector<const record::Parameter*> m_columns;
     std::vector<RowInfo> m_rows;

@@ -4,6 +4,7 @@
 #include "core/facade/lane_parts.h"
 #include "core/facts/entry_cautions.h"
 #include "core/wording/caution_words.h"
+#include "core/facade/supply_work.h"
 #include "core/wording/sentences.h"
 #include "ui/models/day_start.h"
 
@@ -56,9 +57,9 @@ WorkModel::WorkModel(facade::Keeper& keeper, QObject* parent)
 void WorkModel::appendTank(std::vector<Line>& lines, const record::Tank& tank)
 {
     const record::Row& row = m_keeper.row();
-    const record::Moment now = m_keeper.clock().now();
+    const record::Moment now = roundEnd();
     const record::LayoutRecord* layout = row.currentLayout(tank.id, now);
-    if (layout == nullptr || layout->layout.ended) {
+    if (layout == nullptr || (layout->layout.ended && *layout->layout.ended <= now)) {
         return;
     }
     const record::LayoutId id = layout->layout.id;
@@ -68,7 +69,7 @@ void WorkModel::appendTank(std::vector<Line>& lines, const record::Tank& tank)
     const std::vector<care::DueItem> open = workDue(row, id, now);
     std::vector<Line> work;
     for (const care::DueItem& item : open) {
-        work.push_back({false, false, false, tank.name, item});
+        work.push_back({false, false, false, tank.name, item, {}});
     }
     // By count and not by date: what was done early in the day may shift the dates of the rounds still open.
     std::map<std::pair<QString, QString>, int> stillOpen;
@@ -86,17 +87,17 @@ void WorkModel::appendTank(std::vector<Line>& lines, const record::Tank& tank)
             task != nullptr && task->state == record::TaskState::Open && task->movedTo && *task->movedTo > m_day;
         if (!movedAway) {
             done.push_back(
-                {false, true, task != nullptr && task->state == record::TaskState::Skipped, tank.name, *item});
+                {false, true, task != nullptr && task->state == record::TaskState::Skipped, tank.name, *item, {}});
         }
     }
     work.insert(work.end(), std::make_move_iterator(done.rbegin()), std::make_move_iterator(done.rend()));
     if (!work.empty()) {
-        lines.push_back({true, false, false, tank.name, {}});
+        lines.push_back({true, false, false, tank.name, {}, {}});
         std::ranges::move(work, std::back_inserter(lines));
     }
 }
 
-/// Work for the whole row: backup, residual-current device, journeys. What was never entered is only offered and stays
+/// Work for the whole row: backup, residual-current device, journeys, supplies that run out. What was never entered is only offered and stays
 /// out of the list; what was ticked since it was first shown today stays in it.
 void WorkModel::appendRow(std::vector<Line>& lines)
 {
@@ -110,7 +111,9 @@ void WorkModel::appendRow(std::vector<Line>& lines)
             m_rowSeen.push_back(item);
         }
     }
-    if (m_rowSeen.empty()) {
+    const std::vector<facade::SupplyTask> supplies =
+        facade::supplyWork(m_keeper.row(), m_keeper.clock().now(), m_day);
+    if (m_rowSeen.empty() && supplies.empty()) {
         return;
     }
     const QString name = tr("Whole row");
@@ -123,13 +126,29 @@ void WorkModel::appendRow(std::vector<Line>& lines)
             lines.push_back({false, true, false, name, item});
         }
     }
+    for (const facade::SupplyTask& task : supplies) {
+        lines.push_back({false, false, false, name, task.item, task.why.join(u' ')});
+    }
+}
+
+record::Moment WorkModel::roundEnd() const
+{
+    const record::Moment now = m_keeper.clock().now();
+    return m_sheetDay ? std::min(now, record::Moment::fromLocal(*m_sheetDay, QTime(23, 59, 59))) : now;
+}
+
+void WorkModel::setSheet(const std::optional<QDate>& day, std::function<record::Moment(record::TankId)> at)
+{
+    m_sheetDay = day;
+    m_sheetTime = std::move(at);
+    refresh();
 }
 
 void WorkModel::refresh()
 {
-    const QDate today = m_keeper.clock().today();
-    if (today != m_day) {
-        m_day = today;
+    const QDate day = m_sheetDay.value_or(m_keeper.clock().today());
+    if (day != m_day) {
+        m_day = day;
         m_atDayStart.clear();
         m_rowSeen.clear();
     }
@@ -137,7 +156,9 @@ void WorkModel::refresh()
     for (const record::Tank& tank : m_keeper.row().tanks) {
         appendTank(lines, tank);
     }
-    appendRow(lines);
+    if (!m_sheetDay) {
+        appendRow(lines);
+    }
     const bool sameShape = std::ranges::equal(lines, m_lines, [](const Line& a, const Line& b) {
         return a.heading == b.heading && a.done == b.done && a.tank == b.tank &&
                (a.heading || sameRound(a.item, b.item));
@@ -192,7 +213,7 @@ QVariant WorkModel::data(const QModelIndex& index, int role) const
         return line.item.daysOver > 0 ? tr("%1 d over").arg(line.item.daysOver) : tr("today");
     case WhyRole:
     case Qt::ToolTipRole:
-        return wording::dueWhy(line.item, m_day);
+        return line.why.isEmpty() ? wording::dueWhy(line.item, m_day) : line.why;
     case CautionRole:
         return line.done
                    ? QString()
@@ -225,7 +246,8 @@ bool WorkModel::setData(const QModelIndex& index, const QVariant& value, int rol
         return false;
     }
     const care::DueItem copy = *due; // the line goes when the row changes
-    if (const auto done = m_keeper.markDone(copy, m_keeper.clock().now()); !done) {
+    const record::Moment at = m_sheetDay && m_sheetTime ? m_sheetTime(copy.tank) : m_keeper.clock().now();
+    if (const auto done = m_keeper.markDone(copy, at); !done) {
         emit writeFailed(done.error());
         return false;
     }

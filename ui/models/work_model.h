@@ -4,7 +4,9 @@
 #include "core/facade/keeper.h"
 
 #include <QAbstractListModel>
+#include <functional>
 #include <map>
+#include <optional>
 
 namespace littoral::ui {
 
@@ -42,6 +44,8 @@ public:
 
     [[nodiscard]] Progress progress() const;
     [[nodiscard]] const care::DueItem* item(const QModelIndex& index) const; ///< nullptr for headings and done work
+    /// Work of a round typed in afterwards: due on that day, ticked as done at the time `at` gives for its tank.
+    void setSheet(const std::optional<QDate>& day, std::function<record::Moment(record::TankId)> at);
     void refresh();
 
 signals:
@@ -55,14 +59,18 @@ private:
         bool skipped = false;
         QString tank;
         care::DueItem item;
+        QString why{}; ///< empty: as the item says
     };
 
+    [[nodiscard]] record::Moment roundEnd() const;
     void appendTank(std::vector<Line>& lines, const record::Tank& tank);
     void appendRow(std::vector<Line>& lines);
 
     facade::Keeper& m_keeper;
     std::vector<Line> m_lines;
     QDate m_day;
+    std::optional<QDate> m_sheetDay;
+    std::function<record::Moment(record::TankId)> m_sheetTime;
     std::map<record::LayoutId, std::vector<care::DueItem>> m_atDayStart;
     std::vector<care::DueItem> m_rowSeen; ///< work for the whole row that was open at some time today
 };

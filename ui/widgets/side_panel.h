@@ -32,6 +32,8 @@ public:
 
     /// Width the panel asks for beside a page; it takes the page's place where both do not fit.
     [[nodiscard]] virtual int wantedWidth() const { return m_theme.px(380); }
+    /// Too wide to stand beside a page: it takes the page's place until it is closed.
+    [[nodiscard]] virtual bool takesPage() const { return false; }
 
     void showProblem(const QString& sentence);
     void clearProblem();

@@ -4,12 +4,16 @@
 #include "ui/models/entries_model.h"
 #include "ui/widgets/side_panel.h"
 
-class QSortFilterProxyModel;
+class QComboBox;
 class QTableView;
 
 namespace littoral::ui {
 
-/// Everything recorded about one tank, newest first, narrowed by text. Enter edits, Del removes; undo brings back.
+class BulkBar;
+
+/// Everything recorded, of one tank or of the whole row: narrowed by tank, kind and text, sorted by any column, edited
+/// in place (F2), opened in its form (Enter), removed (Del). What is selected is changed together by the bar below, as
+/// one change; undo brings back.
 class EntriesPanel final : public SidePanel
 {
     Q_OBJECT
@@ -17,27 +21,49 @@ class EntriesPanel final : public SidePanel
 public:
     EntriesPanel(facade::Keeper& keeper, Theme& theme, QWidget* parent = nullptr);
 
+    /// None: the whole row.
     void setTank(record::TankId tank);
     [[nodiscard]] QTableView* table() { return m_table; }
-    void removeCurrent();
+    [[nodiscard]] EntriesModel& model() { return *m_model; }
+    void removeSelected();
+    [[nodiscard]] bool takesPage() const override { return true; }
 
 signals:
     void entryWanted(littoral::record::EntryId entry);
     void readingWanted(littoral::record::ReadingId reading);
+    void photoWanted(littoral::record::TankId tank, littoral::record::PhotoId photo);
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
-    [[nodiscard]] int sourceRow() const;
+    void makeFilters();
+    void makeTable();
+    void connectAll();
+    void fillChoices();
+    void applyFilter();
+    void refresh();
+    void restoreSelection();
+    void arrange();
     void editCurrent();
+    void change(const facade::BulkChange& change);
+    [[nodiscard]] std::vector<facade::DatedRef> selected() const;
 
     facade::Keeper& m_keeper;
     EntriesModel* m_model;
-    QSortFilterProxyModel* m_filtered;
+    QComboBox *m_tank, *m_show;
     QLineEdit* m_filter;
+    Text* m_count;
     QTableView* m_table;
+    BulkBar* m_bulk;
     Text* m_empty;
+    std::vector<facade::DatedRef> m_selected; ///< kept over a refresh of the model
+    int m_currentRow = 0;
+    int m_currentColumn = 0;
+    bool m_hadKeyboard = false;
+    bool m_restoring = false;
 };
 
 } // namespace littoral::ui

@@ -266,6 +266,11 @@ void EntryEditor::refreshKind()
     const QString typed = m_subject->currentText();
     m_subject->clear();
     m_subject->addItems(commonSubjects(kind()));
+    if (kind() == record::EntryKind::Dose) {
+        for (const record::Supply& supply : m_keeper.row().supplies) {
+            m_subject->addItem(supply.name);
+        }
+    }
     m_subject->setCurrentIndex(-1);
     m_subject->setEditText(typed);
     if (m_unit->text().isEmpty()) {

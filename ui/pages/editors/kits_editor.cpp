@@ -2,6 +2,7 @@
 #include "ui/pages/editors/kits_editor.h"
 
 #include "ui/models/day_words.h"
+#include "ui/models/round_timers.h"
 
 #include <QFormLayout>
 #include <QListWidget>
@@ -101,6 +102,7 @@ void KitsEditor::makeForm()
     auto* nitrite = new QCheckBox(tr("Its nitrate value takes in nitrite too"));
     nitrite->setAccessibleName(nitrite->text());
     form->addRow(nitrite);
+    m_shake = addField(form, tr("Minutes to shake, before the waiting time"));
     m_wait = addField(form, tr("Minutes until the colour is read"));
     m_opened = addField(form, tr("Opened on"), u"2026-11-25"_s);
     m_expires = addField(form, tr("Good until"), u"2027-04-30"_s);
@@ -165,6 +167,7 @@ void KitsEditor::show(const record::TestKit& kit)
         m_unit->setCurrentIndex(std::max(0, m_unit->findData(kit.unit)));
     }
     m_steps->setText(stepsText(kit.steps));
+    m_shake->setText(shakeText(kit.id));
     m_wait->setText(kit.waitMinutes > 0 ? QString::number(kit.waitMinutes) : QString());
     m_opened->setText(kit.opened.toString(Qt::ISODate));
     m_expires->setText(kit.expires.toString(Qt::ISODate));
@@ -199,10 +202,16 @@ QString KitsEditor::read(record::TestKit& kit) const
     return {};
 }
 
+QString KitsEditor::shakeText(record::KitId kit) const
+{
+    return numberOrEmpty(shakeMinutes(m_keeper.row(), kit));
+}
+
 bool KitsEditor::hasDraft() const
 {
     record::TestKit typed = m_kit;
-    return !m_name->text().trimmed().isEmpty() && (!read(typed).isEmpty() || typed != m_kit);
+    return !m_name->text().trimmed().isEmpty() &&
+           (!read(typed).isEmpty() || typed != m_kit || m_shake->text().trimmed() != shakeText(m_kit.id));
 }
 
 void KitsEditor::save()
@@ -214,6 +223,10 @@ void KitsEditor::save()
     }
     store::Edit edit(tr("test kit %1").arg(kit.name));
     kit.id = edit.put(kit);
+    const double shake = std::clamp(numberFrom(m_shake->text()).value_or(0.0), 0.0, 60.0);
+    if (shake != shakeMinutes(m_keeper.row(), kit.id)) {
+        edit.set(shakeSettingKey(kit.id), shake > 0.0 ? numberText(shake) : QString());
+    }
     m_kit = kit;
     if (const auto done = m_keeper.commit(edit); !done) {
         showProblem(QString::fromStdString(done.error().sentence()));

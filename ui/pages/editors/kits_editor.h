@@ -26,13 +26,14 @@ private:
     void show(const record::TestKit& kit);
     void fillUnits();
     [[nodiscard]] QString read(record::TestKit& kit) const;
+    [[nodiscard]] QString shakeText(record::KitId kit) const;
     void save();
 
     facade::Keeper& m_keeper;
     record::TestKit m_kit;
     FormBinder<record::TestKit> m_fields;
     QListWidget* m_list;
-    QLineEdit *m_name, *m_steps, *m_wait, *m_opened, *m_expires;
+    QLineEdit *m_name, *m_steps, *m_shake, *m_wait, *m_opened, *m_expires;
     QComboBox *m_parameter, *m_unit;
     QPushButton* m_save;
 };

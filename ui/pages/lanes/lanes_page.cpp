@@ -153,6 +153,7 @@ void LanesPage::connectWork()
     connect(m_why, &WhyStrip::skipped, this, [this](const facade::LaneChip& chip, const QString& reason) {
         writeWork(m_keeper.skip(chip.item, reason), tr("%1: skipped.").arg(chip.title));
     });
+    connect(m_why, &WhyStrip::ruleWanted, this, &LanesPage::ruleWanted);
     connect(m_why, &WhyStrip::asked, m_view, qOverload<>(&QWidget::setFocus));
 }
 

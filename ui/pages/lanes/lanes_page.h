@@ -56,6 +56,7 @@ signals:
     void readingOpenWanted(littoral::record::ReadingId reading);
     void layoutOpenWanted(littoral::record::LayoutId layout);
     void workOpenWanted(const littoral::care::DueItem& item);
+    void ruleWanted(const QString& templateKey);
     void waterChangeWanted(littoral::record::TankId tank, littoral::record::LayoutId layout);
     /// Whether the row has no tank at all: then another page belongs here.
     void emptyChanged(bool empty);

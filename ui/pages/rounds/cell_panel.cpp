@@ -45,6 +45,7 @@ CellPanel::CellPanel(Theme& theme, facade::Keeper& keeper, const facade::Forecas
     , m_model(model)
     , m_title(new Text(theme, TextStyle::Strong))
     , m_kit(new Text(theme, TextStyle::Secondary))
+    , m_timer(new QPushButton)
     , m_place(new Text(theme, TextStyle::Secondary))
     , m_stepsLine(new Text(theme, TextStyle::Secondary))
     , m_stepBox(new QWidget)
@@ -62,6 +63,7 @@ CellPanel::CellPanel(Theme& theme, facade::Keeper& keeper, const facade::Forecas
     head->setSpacing(12);
     head->addWidget(m_title);
     head->addWidget(m_kit, 1);
+    head->addWidget(m_timer);
     head->addWidget(m_place);
     auto* lower = new QHBoxLayout;
     lower->setSpacing(12);
@@ -74,6 +76,9 @@ CellPanel::CellPanel(Theme& theme, facade::Keeper& keeper, const facade::Forecas
     column->addWidget(m_stepsLine);
     column->addWidget(m_stepBox);
     column->addLayout(lower, 1);
+    m_timer->setProperty("keyHint", tr("Ctrl J"));
+    m_timer->hide();
+    connect(m_timer, &QPushButton::clicked, this, &CellPanel::timerWanted);
     connect(m_advice, &AdvicePanel::keep, this, &CellPanel::keep);
     connect(&theme, &Theme::changed, this, [this] {
         m_title->setIndent(m_theme.px(18));
@@ -110,6 +115,15 @@ QString CellPanel::quietLine(const QModelIndex& cell) const
     const QString value = readingText(*last);
     const QString when = momentText(last->at, m_keeper.clock().today());
     return due ? tr("Due today. Last: %1, %2.").arg(value, when) : tr("Not due today. Last: %1, %2.").arg(value, when);
+}
+
+void CellPanel::showTimer(double minutes, const QString& state)
+{
+    m_timer->setVisible(minutes > 0.0);
+    m_timer->setText(state.isEmpty() ? tr("Timer %1 min").arg(numberText(minutes, 3)) : tr("Timer: %1").arg(state));
+    m_timer->setAccessibleName(state.isEmpty()
+                                   ? tr("Start the timer of this kit, %1 minutes").arg(numberText(minutes, 3))
+                                   : tr("Start the timer of this kit anew; it stands at: %1").arg(state));
 }
 
 void CellPanel::fillSteps(const QModelIndex& cell)

@@ -28,11 +28,14 @@ public:
 
     void showCell(const QModelIndex& cell, RoundsModel::Order order);
     void showTyping(const QModelIndex& cell, const QString& typed);
+    /// The button of the kit's timer: minutes it takes (0: hidden), and how a running one stands.
+    void showTimer(double minutes, const QString& state);
     [[nodiscard]] const AdvicePanel* advice() const { return m_advice; }
 
 signals:
     void stepChosen(double step);
     void keep();
+    void timerWanted();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -49,6 +52,7 @@ private:
     QString m_parameter;
     Text* m_title;
     Text* m_kit;
+    QPushButton* m_timer;
     Text* m_place;
     Text* m_stepsLine;
     QWidget* m_stepBox;

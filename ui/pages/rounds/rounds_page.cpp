@@ -3,10 +3,12 @@
 
 #include "core/wording/numbers.h"
 #include "ui/models/day_words.h"
+#include "ui/models/round_timers.h"
 #include "ui/pages/rounds/cell_panel.h"
 #include "ui/pages/rounds/round_paper.h"
 #include "ui/pages/rounds/rounds_grid.h"
 #include "ui/pages/rounds/seen_row.h"
+#include "ui/pages/rounds/timer_strip.h"
 #include "ui/pages/rounds/work_panel.h"
 #include "ui/style/segmented.h"
 #include "ui/widgets/flow_layout.h"
@@ -14,6 +16,7 @@
 #include "ui/widgets/moment_edit.h"
 
 #include <QAction>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QListView>
@@ -35,6 +38,8 @@ RoundsPage::RoundsPage(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     , m_cell(new CellPanel(theme, keeper, forecasts, *m_model))
     , m_seen(new SeenRow(theme, keeper, ask))
     , m_work(new WorkPanel(theme, keeper))
+    , m_timers(new RoundTimers(keeper, this))
+    , m_strip(new TimerStrip(theme, *m_timers))
     , m_readAt(new MomentEdit(keeper.clock(), true))
     , m_title(new Text(theme, TextStyle::Name))
     , m_progress(new Text(theme, TextStyle::Body))
@@ -57,6 +62,7 @@ RoundsPage::RoundsPage(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     auto* left = new QVBoxLayout;
     left->setSpacing(12);
     left->addWidget(gridCard);
+    left->addWidget(m_strip);
     left->addWidget(m_cell, 1);
     left->addWidget(m_seen);
     m_columns->setContentsMargins(14, 12, 14, 12);
@@ -83,6 +89,7 @@ RoundsPage::RoundsPage(facade::Keeper& keeper, facade::Forecasts& forecasts, The
     refreshTitle();
     refreshProgress();
     m_cell->showCell({}, m_grid->order());
+    showSheetTime();
 }
 
 QWidget* RoundsPage::makeBar()
@@ -108,8 +115,16 @@ QWidget* RoundsPage::makeBar()
     flow->addWidget(which);
     flow->addWidget(new Text(m_theme, TextStyle::Body, tr("Order")));
     flow->addWidget(order);
-    flow->addWidget(new Text(m_theme, TextStyle::Body, tr("Read at")));
-    flow->addWidget(m_readAt);
+    m_readAtBox = new QWidget;
+    auto* readAt = new QHBoxLayout(m_readAtBox);
+    readAt->setContentsMargins(0, 0, 0, 0);
+    readAt->setSpacing(8);
+    readAt->addWidget(new Text(m_theme, TextStyle::Body, tr("Read at")));
+    readAt->addWidget(m_readAt);
+    flow->addWidget(m_readAtBox);
+    makeSheetFields(bar);
+    flow->addWidget(m_sheet);
+    flow->addWidget(m_sheetBox);
     auto* progress = new QWidget;
     auto* together = new QHBoxLayout(progress);
     together->setContentsMargins(0, 0, 0, 0);
@@ -166,6 +181,8 @@ void RoundsPage::connectAll()
     connect(m_grid, &RoundsGrid::cellChanged, this, [this](const QModelIndex& cell) {
         m_cell->showCell(cell, m_grid->order());
         m_seen->setTank(m_model->tank(cell.row()));
+        showSheetTime();
+        showTimerButton();
         if (cell.isValid()) {
             emit selected(m_model->tank(cell.row()));
         }
@@ -175,6 +192,11 @@ void RoundsPage::connectAll()
             [this] { emit told(tr("Every due cell of this round is filled")); });
     connect(m_cell, &CellPanel::stepChosen, m_grid, &RoundsGrid::takeStep);
     connect(m_cell, &CellPanel::keep, m_grid, &RoundsGrid::keepAndGoOn);
+    connect(m_cell, &CellPanel::timerWanted, this, &RoundsPage::startTimer);
+    connect(m_strip, &TimerStrip::cellWanted, this, &RoundsPage::goToCell);
+    connect(m_timers, &RoundTimers::ready, this, &RoundsPage::told);
+    connect(m_timers, &RoundTimers::changed, this, &RoundsPage::showTimerButton);
+    connect(m_seen, &SeenRow::photosWanted, this, &RoundsPage::photosWanted);
     connect(m_model, &RoundsModel::progressChanged, this, [this] {
         refreshTitle();
         refreshProgress();
@@ -232,7 +254,7 @@ void RoundsPage::readAtChanged()
     m_readAt->setPalette(colours);
     const std::optional<record::Moment> fixed = m_readAt->isNow() || !understood ? std::nullopt : std::optional(at);
     m_model->setReadAt(fixed);
-    m_seen->setMoment(fixed);
+    showSheetTime();
 }
 
 void RoundsPage::setSelected(record::TankId tank)

@@ -10,11 +10,15 @@
 #include <QWidget>
 
 class QBoxLayout;
+class QCheckBox;
+class QLineEdit;
 class QProgressBar;
 
 namespace littoral::ui {
 
 class CellPanel;
+class RoundTimers;
+class TimerStrip;
 class MomentEdit;
 class RoundsGrid;
 class SeenRow;
@@ -28,6 +32,14 @@ class RoundsPage final : public QWidget
 
 public:
     RoundsPage(facade::Keeper& keeper, facade::Forecasts& forecasts, Theme& theme, Ask& ask, QWidget* parent = nullptr);
+
+    /// Starts the timer of the kit that reads the current cell.
+    void startTimer();
+    /// Puts the keyboard on a cell; a timer that is ready there has done its work.
+    void goToCell(record::TankId tank, const QString& parameter);
+    /// Typing in a sheet that was walked with on that day; nothing: today's round.
+    void setSheetDay(const std::optional<QDate>& day);
+    [[nodiscard]] RoundTimers& timers() { return *m_timers; }
 
     void setSelected(record::TankId tank);
     /// Puts the keyboard on the first due cell.
@@ -52,6 +64,7 @@ signals:
     void finished(const QString& sentence);
     void told(const QString& sentence);
     void failed(const littoral::Error& error, const QString& safe);
+    void photosWanted(littoral::record::TankId tank);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -64,6 +77,11 @@ private:
     void refreshProgress();
     void refreshTitle();
     void readAtChanged();
+    void makeSheetFields(QWidget* bar);
+    void sheetDayTyped();
+    void sheetTimeTyped();
+    void showSheetTime();
+    void showTimerButton();
     void finish();
     void arrange();
 
@@ -75,7 +93,15 @@ private:
     CellPanel* m_cell;
     SeenRow* m_seen;
     WorkPanel* m_work;
+    RoundTimers* m_timers;
+    TimerStrip* m_strip;
     MomentEdit* m_readAt;
+    QWidget* m_readAtBox = nullptr;
+    QCheckBox* m_sheet = nullptr;
+    QWidget* m_sheetBox = nullptr;
+    QLineEdit* m_sheetDay = nullptr;
+    QLineEdit* m_sheetTime = nullptr;
+    Text* m_sheetTank = nullptr;
     Text* m_title;
     Text* m_progress;
     Text* m_empty;

@@ -5,6 +5,7 @@
 #include "ui/models/entry_words.h"
 #include "ui/style/segmented.h"
 #include "ui/widgets/flow_layout.h"
+#include "ui/widgets/photo_adding.h"
 #include "ui/widgets/photo_button.h"
 
 #include <QComboBox>
@@ -56,6 +57,9 @@ SeenRow::SeenRow(Theme& theme, facade::Keeper& keeper, Ask& ask, QWidget* parent
     m_write->setAccessibleName(tr("Note what was seen"));
     m_write->setProperty("keyHint", tr("Enter"));
     auto* photo = new PhotoButton(ask);
+    m_camera = new CameraTimeOffer(keeper);
+    auto* album = new QPushButton(tr("Photographs"));
+    album->setAccessibleName(tr("See the photographs of this tank"));
 
     auto* head = new QHBoxLayout;
     head->addWidget(m_title);
@@ -64,7 +68,8 @@ SeenRow::SeenRow(Theme& theme, facade::Keeper& keeper, Ask& ask, QWidget* parent
     head->addWidget(new Text(theme, TextStyle::Secondary, tr("F6 moves here")));
     auto* fields = new QWidget;
     auto* flow = new FlowLayout(fields, 8);
-    for (QWidget* field : std::initializer_list<QWidget*>{m_what, m_severity, m_where, m_note, m_write, photo}) {
+    for (QWidget* field :
+         std::initializer_list<QWidget*>{m_what, m_severity, m_where, m_note, m_write, photo, m_camera, album}) {
         flow->addWidget(field);
     }
     auto* column = new QVBoxLayout(this);
@@ -76,6 +81,9 @@ SeenRow::SeenRow(Theme& theme, facade::Keeper& keeper, Ask& ask, QWidget* parent
     connect(m_severity, &SegmentedControl::chosen, this, &SeenRow::refreshWord);
     connect(m_write, &QPushButton::clicked, this, &SeenRow::write);
     connect(photo, &PhotoButton::photoTaken, this, &SeenRow::addPhoto);
+    connect(m_camera, &CameraTimeOffer::taken, this, &SeenRow::written);
+    connect(m_camera, &CameraTimeOffer::failed, this, &SeenRow::failed);
+    connect(album, &QPushButton::clicked, this, [this] { emit photosWanted(m_tank); });
     connect(&theme, &Theme::changed, this, [this] { m_note->setMinimumWidth(m_theme.px(150)); });
     refreshWord();
     setTank({});
@@ -158,28 +166,13 @@ void SeenRow::write()
 
 void SeenRow::addPhoto(const QString& path)
 {
-    auto photo = boundedPhoto(path);
-    if (!photo) {
-        emit failed(photo.error());
+    const auto added = ui::addPhoto(m_keeper, m_tank, path, moment(), m_note->text().trimmed());
+    if (!added) {
+        emit failed(added.error());
         return;
     }
-    const record::Tank* tank = m_keeper.row().tank(m_tank);
-    const record::LayoutRecord* layout = m_keeper.row().layoutAt(m_tank, moment());
-    if (tank == nullptr || layout == nullptr) {
-        return;
-    }
-    photo->tank = m_tank;
-    photo->layout = layout->layout.id;
-    photo->at = moment();
-    photo->note = m_note->text().trimmed();
-    const QString name = tank->name; // the record is read anew when it changes
-    store::Edit edit(tr("photo, %1").arg(name));
-    edit.put(std::move(*photo));
-    if (const auto done = m_keeper.commit(edit); !done) {
-        emit failed(done.error());
-        return;
-    }
-    emit written(tr("%1: photo kept").arg(name));
+    m_camera->offer(*added);
+    emit written(tr("%1: photo kept").arg(m_keeper.row().tank(m_tank)->name));
 }
 
 } // namespace littoral::ui

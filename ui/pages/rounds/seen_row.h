@@ -13,6 +13,7 @@ class QPushButton;
 
 namespace littoral::ui {
 
+class CameraTimeOffer;
 class SegmentedControl;
 
 /// "Seen on <tank>": what, how much, where, a note, a photograph. Enter in any of the fields writes the observation.
@@ -34,6 +35,7 @@ public:
 signals:
     void written(const QString& sentence);
     void failed(const littoral::Error& error);
+    void photosWanted(littoral::record::TankId tank);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -55,6 +57,7 @@ private:
     QComboBox* m_where;
     QLineEdit* m_note;
     QPushButton* m_write;
+    CameraTimeOffer* m_camera;
 };
 
 } // namespace littoral::ui

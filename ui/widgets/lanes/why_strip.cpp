@@ -66,7 +66,9 @@ QWidget* WhyStrip::makeShown()
     m_snooze = keyed(tr("Snooze"), QStringLiteral("S"));
     m_skip = keyed(tr("Skip, with reason"), QStringLiteral("K"));
     m_open = keyed(tr("Open"), tr("Enter"));
-    for (QPushButton* button : {m_done, m_snooze, m_skip, m_open}) {
+    m_rule = new QPushButton(tr("Rule"));
+    m_rule->setAccessibleName(tr("See and change the rule this work follows"));
+    for (QPushButton* button : {m_done, m_snooze, m_skip, m_open, m_rule}) {
         row->addWidget(button);
     }
     m_line->addWidget(m_buttons, 0, Qt::AlignRight);
@@ -74,6 +76,7 @@ QWidget* WhyStrip::makeShown()
     connect(m_snooze, &QPushButton::clicked, this, &WhyStrip::snoozeWanted);
     connect(m_skip, &QPushButton::clicked, this, &WhyStrip::skipWanted);
     connect(m_open, &QPushButton::clicked, this, &WhyStrip::openWanted);
+    connect(m_rule, &QPushButton::clicked, this, [this] { emit ruleWanted(m_templateKey); });
     return shown;
 }
 
@@ -111,6 +114,7 @@ void WhyStrip::showWork(const QString& tank, const facade::LaneChip& chip)
     const bool question = chip.item.reason.loosening.has_value();
     m_done->setText(question ? tr("Ease them") : tr("Done today"));
     m_skip->setText(question ? tr("Leave as it is, with reason") : tr("Skip, with reason"));
+    m_templateKey = chip.item.templateKey;
     setButtons(true, true);
     applyTheme();
 }
@@ -122,6 +126,7 @@ void WhyStrip::showSentence(facade::Status status, const QString& title, const Q
     m_rest = sentence;
     m_before.clear();
     m_work = false;
+    m_templateKey.clear();
     setButtons(false, canOpen);
     applyTheme();
 }
@@ -138,6 +143,7 @@ void WhyStrip::setButtons(bool work, bool open)
         button->setEnabled(work && !m_readOnly);
     }
     m_open->setEnabled(open);
+    m_rule->setVisible(!m_templateKey.isEmpty());
 }
 
 QString WhyStrip::text() const

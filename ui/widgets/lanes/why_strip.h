@@ -46,6 +46,7 @@ signals:
     void snoozeWanted();
     void skipWanted();
     void openWanted();
+    void ruleWanted(const QString& templateKey);
     void snoozed(const littoral::facade::LaneChip& chip, const QDate& until);
     void skipped(const littoral::facade::LaneChip& chip, const QString& reason);
     /// The question is over, answered or not; the keyboard belongs to the lanes again.
@@ -85,6 +86,8 @@ private:
     QPushButton* m_snooze = nullptr;
     QPushButton* m_skip = nullptr;
     QPushButton* m_open = nullptr;
+    QPushButton* m_rule = nullptr;
+    QString m_templateKey;
     QBoxLayout* m_askLine = nullptr;
     QLabel* m_question = nullptr;
     QLineEdit* m_field = nullptr;
