@@ -103,7 +103,6 @@ QByteArray calendarText(const QString& name, const std::vector<CalendarItem>& it
     out.line("VERSION", u"2.0"_s);
     out.line("PRODID", u"-//Littoral//Due work//EN"_s);
     out.line("CALSCALE", u"GREGORIAN"_s);
-    out.line("METHOD", u"PUBLISH"_s);
     out.text("X-WR-CALNAME", name);
     const QString stamped = stamp.toUTC().toString(u"yyyyMMdd'T'HHmmss'Z'"_s);
     for (const CalendarItem& item : items) {
