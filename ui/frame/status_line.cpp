@@ -59,6 +59,7 @@ StatusLine::StatusLine(Theme& theme, facade::Keeper& keeper, QWidget* parent)
         refresh();
     });
     m_timers->setProperty("quiet", true);
+    m_timers->setAccessibleName(tr("Timers"));
     m_timers->hide();
     connect(m_timers, &QPushButton::clicked, this, &StatusLine::timersWanted);
     connect(m_undo, &QPushButton::clicked, this, &StatusLine::undoWanted);

@@ -75,6 +75,7 @@ CameraTimeOffer::CameraTimeOffer(facade::Keeper& keeper, QWidget* parent)
     , m_keeper(keeper)
 {
     hide();
+    setAccessibleName(tr("Take the camera's time"));
     connect(this, &QPushButton::clicked, this, &CameraTimeOffer::take);
 }
 

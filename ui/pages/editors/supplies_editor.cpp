@@ -63,6 +63,8 @@ SuppliesEditor::SuppliesEditor(facade::Keeper& keeper, Theme& theme, QWidget* pa
     m_list->setAccessibleName(tr("Supplies and test kits with a date, soonest wanted first"));
     m_list->setMaximumHeight(theme.px(190));
     m_list->setWordWrap(true);
+    m_list->setSpacing(3);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     body()->addWidget(m_list);
     m_standing->setWordWrap(true);
     body()->addWidget(m_standing);

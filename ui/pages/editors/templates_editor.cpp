@@ -35,6 +35,9 @@ TemplatesEditor::TemplatesEditor(facade::Keeper& keeper, Theme& theme, QWidget* 
     , m_preview(new Text(theme, TextStyle::Body))
 {
     m_list->setAccessibleName(tr("Task templates"));
+    m_list->setWordWrap(true);
+    m_list->setSpacing(3);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_state->setWordWrap(true);
     m_preview->setWordWrap(true);
     m_preview->setAlignment(Qt::AlignTop | Qt::AlignLeft);

@@ -77,6 +77,7 @@ CellPanel::CellPanel(Theme& theme, facade::Keeper& keeper, const facade::Forecas
     column->addWidget(m_stepBox);
     column->addLayout(lower, 1);
     m_timer->setProperty("keyHint", tr("Ctrl J"));
+    m_timer->setAccessibleName(tr("Start the timer of this kit"));
     m_timer->hide();
     connect(m_timer, &QPushButton::clicked, this, &CellPanel::timerWanted);
     connect(m_advice, &AdvicePanel::keep, this, &CellPanel::keep);

@@ -83,6 +83,10 @@ void RoundsPage::setSheetDay(const std::optional<QDate>& day)
     m_readAtBox->setVisible(!day.has_value());
     m_sheetDay->setText(day ? day->toString(Qt::ISODate) : QString());
     refreshTitle();
+    // Another day has other rows; its times are typed tank by tank, from the first.
+    if (!m_grid->currentIndex().isValid() && m_model->rowCount() > 0) {
+        m_grid->setCurrentIndex(m_model->index(0, 0));
+    }
     showSheetTime();
 }
 
