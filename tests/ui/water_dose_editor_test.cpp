@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Blends and doses as they are typed, the trials of CO2, and what doses should have come to on Trends.
-#include "core/care/dosing.h"
 #include "tests/ui/frame_fixture.h"
 #include "ui/models/trend_words.h"
 #include "ui/pages/editors/regimens_editor.h"
@@ -191,6 +190,7 @@ TEST_F(WaterDoseTest, TrendsShowWhatDosesShouldHaveComeTo)
     ASSERT_TRUE(m_keeper.enter(dose));
     TimeAxis axis;
     axis.setNow(m_clock.now().utcMs());
+    axis.setRange(m_clock.now().plusDays(-20).utcMs(), m_clock.now().plusDays(15).utcMs());
     TrendsPage page(m_keeper, m_forecasts, m_theme, m_ask, axis);
     page.resize(1200, 700);
     page.show();

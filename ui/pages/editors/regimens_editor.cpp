@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/editors/regimens_editor.h"
 
-#include "core/care/dosing.h"
 #include "core/water/salts.h"
 #include "core/wording/dose_sentences.h"
 #include "ui/models/day_words.h"
