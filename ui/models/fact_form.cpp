@@ -331,16 +331,18 @@ void setFieldText(QJsonObject& object, const FactField& field, const QString& te
         object[kPoints] = points;
         return;
     }
+    // A list that is there stays one when it is emptied.
+    const QJsonValue emptied = valueAt(object, field.path).isArray() ? QJsonValue(QJsonArray()) : none;
     QStringList ids;
     switch (field.shape) {
     case Shape::Names:
         for (const QString& line : lines) {
             ids << idOfName(field, line, book);
         }
-        put(object, field.path, ids.isEmpty() ? none : QJsonValue(QJsonArray::fromStringList(ids)));
+        put(object, field.path, ids.isEmpty() ? emptied : QJsonValue(QJsonArray::fromStringList(ids)));
         break;
     case Shape::Lines:
-        put(object, field.path, lines.isEmpty() ? none : QJsonValue(QJsonArray::fromStringList(lines)));
+        put(object, field.path, lines.isEmpty() ? emptied : QJsonValue(QJsonArray::fromStringList(lines)));
         break;
     case Shape::Span:
     case Shape::Days:

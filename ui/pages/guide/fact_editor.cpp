@@ -200,6 +200,10 @@ bool FactEditor::write(const QString& id, const QString& text, const QString& la
 
 void FactEditor::save()
 {
+    if (!m_id.isEmpty() && !hasDraft()) {
+        emit closeRequested(); // nothing was changed
+        return;
+    }
     QJsonObject object = typed();
     const QString name = factName(m_kind, object);
     const QString id = m_id.isEmpty() ? facts::freshId(m_keeper.row(), m_kind, name) : m_id;

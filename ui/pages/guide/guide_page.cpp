@@ -4,17 +4,18 @@
 #include "ui/pages/guide/own_note.h"
 #include "ui/pages/guide/reading_pane.h"
 #include "ui/pages/guide/topic_list.h"
-#include "ui/style/segmented.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice_strip.h"
 
 #include <QAction>
 #include <QBoxLayout>
+#include <QComboBox>
 #include <QCoreApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPainter>
 #include <QPushButton>
+#include <QSignalBlocker>
 
 namespace littoral::ui {
 
@@ -60,6 +61,7 @@ GuidePage::GuidePage(facade::Keeper& keeper, Theme& theme, QWidget* parent)
     , m_note(new OwnNote(keeper, theme))
     , m_field(new QLineEdit)
     , m_found(new Text(theme, TextStyle::Secondary))
+    , m_kinds(new QComboBox)
     , m_back(new QPushButton(tr("Back")))
     , m_forward(new QPushButton(tr("Forward")))
     , m_edit(new QPushButton(tr("Edit")))
@@ -121,27 +123,26 @@ QWidget* GuidePage::makeBar()
     ownBox->setContentsMargins(0, 0, 0, 0);
     ownBox->setSpacing(6);
     addOwnButtons(ownBox);
-    m_kindsBox = new QWidget;
-    auto* kinds = new QHBoxLayout(m_kindsBox);
-    kinds->setContentsMargins(0, 0, 0, 0);
-    flow->addWidget(m_kindsBox);
+    m_kinds->setAccessibleName(tr("Kinds shown"));
+    m_kinds->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    flow->addWidget(m_kinds);
     flow->addWidget(own);
     makeKinds();
+    connect(m_kinds, &QComboBox::activated, this, &GuidePage::chooseShelf);
     connect(m_back, &QPushButton::clicked, this, &GuidePage::back);
     connect(m_forward, &QPushButton::clicked, this, &GuidePage::forward);
     return bar;
 }
 
+/// A list to drop down: more shelves than fit side by side at twice the text size.
 void GuidePage::makeKinds()
 {
-    delete m_kinds;
-    QStringList kinds{tr("All")};
+    const QSignalBlocker quiet(m_kinds);
+    m_kinds->clear();
+    m_kinds->addItem(tr("All kinds"));
     for (const GuideShelf& shelf : m_model->shelves()) {
-        kinds << shelf.name;
+        m_kinds->addItem(tr("%1 (%2)").arg(shelf.name).arg(shelf.topics.size()));
     }
-    m_kinds = new SegmentedControl(tr("Kinds shown"), kinds);
-    m_kindsBox->layout()->addWidget(m_kinds);
-    connect(m_kinds, &SegmentedControl::chosen, this, &GuidePage::chooseShelf);
 }
 
 QWidget* GuidePage::makeList()
@@ -232,7 +233,7 @@ void GuidePage::openAbout(const QString& subject)
 void GuidePage::search(const QString& text)
 {
     if (!m_model->shelf().isEmpty()) {
-        m_kinds->setCurrent(0);
+        m_kinds->setCurrentIndex(0);
         chooseShelf(0);
     }
     m_field->setText(text);
@@ -326,7 +327,10 @@ void GuidePage::refreshFacts()
     std::vector<GuideShelf> shelves = factShelves(m_sources);
     shelves.insert(shelves.end(), m_further.begin(), m_further.end());
     m_model->setShelves(std::move(shelves));
-    if (m_kinds != nullptr) {
+    if (m_bar != nullptr) {
+        const int kind = m_kinds->currentIndex();
+        makeKinds();
+        m_kinds->setCurrentIndex(kind);
         display(topic());
         refreshFound();
         emit factsChanged();

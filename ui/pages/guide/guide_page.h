@@ -10,6 +10,7 @@
 #include <QStringList>
 
 class QBoxLayout;
+class QComboBox;
 class QLineEdit;
 class QPushButton;
 
@@ -17,7 +18,6 @@ namespace littoral::ui {
 
 class OwnNote;
 class ReadingPane;
-class SegmentedControl;
 class TopicList;
 
 /// Conditions, species, tasks and cautions to read: a list with a search on the left, the article beside it, the
@@ -106,14 +106,13 @@ private:
     OwnNote* m_note;
     QLineEdit* m_field;
     Text* m_found;
-    QWidget* m_kindsBox = nullptr;
-    SegmentedControl* m_kinds = nullptr;
+    QComboBox* m_kinds;
     QPushButton* m_back;
     QPushButton* m_forward;
     QPushButton* m_edit;
     QPushButton* m_takeBack;
     QPushButton* m_add;
-    QWidget* m_bar;
+    QWidget* m_bar = nullptr;
     QWidget* m_listCard;
     QBoxLayout* m_reading;
     QStringList m_trail;   ///< topics read, oldest first; empty text: the start

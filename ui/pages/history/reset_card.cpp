@@ -9,6 +9,7 @@
 #include <QComboBox>
 #include <QTimeZone>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace littoral::ui {
 
@@ -60,11 +61,16 @@ ResetCard::ResetCard(Theme& theme, QWidget* parent)
                          {tr("changes\nuntil then"), true, 0.0},
                          {tr("Start afresh"), false, 1.0},
                          {tr("changes\nuntil then"), true, 0.0}});
-    const auto size = [this] { m_charts->setFixedHeight(this->theme().px(kChartHeight)); };
-    connect(&theme, &Theme::changed, this, size);
-    size();
+    connect(&theme, &Theme::changed, this, &ResetCard::sizeChart);
+    sizeChart();
     connect(m_start, &QComboBox::activated, this, &ResetCard::startChosen);
     showParts(false);
+}
+
+/// As high as its panels need: the column scrolls, never a chart in it.
+void ResetCard::sizeChart()
+{
+    m_charts->setFixedHeight(std::max(theme().px(kChartHeight), m_charts->minimumSizeHint().height()));
 }
 
 record::StartMethod ResetCard::start() const
@@ -106,6 +112,7 @@ void ResetCard::setForecast(std::shared_ptr<const facade::ResetForecast> made)
     m_axis.setZone(QTimeZone(m_made->now.offsetSeconds()));
     m_axis.setRange(m_made->now.utcMs(), resetEnd(*m_made));
     m_charts->setModel(resetFans(*m_made));
+    sizeChart();
     std::vector<CardRow> rows;
     for (const QStringList& texts : table.rows) {
         CardRow row;

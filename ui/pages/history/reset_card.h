@@ -40,6 +40,7 @@ signals:
 
 private:
     void showParts(bool any);
+    void sizeChart();
 
     TimeAxis m_axis; ///< its own: both ways begin today
     std::shared_ptr<const facade::ResetForecast> m_made;
