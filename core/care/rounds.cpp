@@ -224,9 +224,10 @@ private:
             item.reason.dayAfter = static_cast<int>(eventDay.daysTo(due));
             if (raised != nullptr) {
                 const bool nitrite = raised->parameter == u"no2"_s;
+                const Limits own = limitsOf(*m_desk.at.row);
                 item.reason.raised = true;
                 item.reason.tightened.push_back({raised->parameter, raised->value,
-                                                 nitrite ? limits::kNitriteClear : limits::kAmmoniaClear, raised->at,
+                                                 nitrite ? own.nitriteClear : own.ammoniaClear, raised->at,
                                                  raised->id});
             }
         }

@@ -257,7 +257,7 @@ private:
     void reaction()
     {
         if (const Reading* reading = reactionToAddition(*m_at.row, m_layout, m_at.now)) {
-            const double limit = reading->parameter == u"tan"_s ? limits::kAmmoniaClear : limits::kNitriteClear;
+            const double limit = reading->parameter == u"tan"_s ? m_limits.ammoniaClear : m_limits.nitriteClear;
             Trigger& t = byReading(TriggerKind::ReactionAfterAddition, *reading, reading->value, limit, kPractice);
             t.steps = 1;
             t.lastDay = reading->at.localDate().addDays(kStepDays);
