@@ -40,6 +40,8 @@ QString categoryOf(const care::DueItem& item)
         return words("Test");
     case care::WorkKind::Upkeep:
         return words("Upkeep");
+    case care::WorkKind::Dose:
+        return words("Dose");
     case care::WorkKind::Look:
     case care::WorkKind::Decide:
         return words("Look");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/hand_over.h"
 
+#include "core/care/limits.h"
 #include "core/care/age.h"
 #include "core/care/events.h"
 #include "core/care/stock.h"
@@ -72,7 +73,7 @@ public:
         sheet.known = known();
         sheet.daily = wording::dailyTexts(animals(), feed());
         sheet.doNot = wording::doNotTexts(animals(), gas());
-        for (const wording::CallSignWords& sign : wording::callSigns(animals(), gas())) {
+        for (const wording::CallSignWords& sign : wording::callSigns(animals(), gas(), care::limitsOf(m_row))) {
             sheet.signs.push_back({sign.sign, sign.steps, sign.caution});
         }
         return sheet;

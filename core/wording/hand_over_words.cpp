@@ -233,7 +233,7 @@ QStringList onReturnTexts()
             words("Bring light, CO₂ and dose back in steps, not on the first evening.")};
 }
 
-std::vector<CallSignWords> callSigns(bool animals, bool gas)
+std::vector<CallSignWords> callSigns(bool animals, bool gas, const care::Limits& limits)
 {
     const QString call = words("Call.");
     std::vector<CallSignWords> signs;
@@ -264,7 +264,7 @@ std::vector<CallSignWords> callSigns(bool animals, bool gas)
     cut << words("No food.") << words("After an hour: call.");
     signs.push_back({words("The power is out."), cut, u"C-O2"_s});
     signs.push_back({words("The water is over %1 or under %2 °C.")
-                         .arg(numberText(care::limits::kWarm_C, 0), numberText(care::limits::kCool_C, 0)),
+                         .arg(numberText(limits.warm_C, 0), numberText(limits.cool_C, 0)),
                      {words("Add neither ice nor hot water."), call},
                      u"C-ELEC"_s});
     if (animals) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/care/limits.h"
 #include "core/record/journey.h"
 
 #include <QDate>
@@ -57,7 +58,7 @@ struct CallSignWords
     QStringList steps;
     QString caution;
 };
-[[nodiscard]] std::vector<CallSignWords> callSigns(bool animals, bool gas);
+[[nodiscard]] std::vector<CallSignWords> callSigns(bool animals, bool gas, const care::Limits& limits);
 [[nodiscard]] QString callLine(const QString& phone);
 [[nodiscard]] QString noPhoneLine();
 [[nodiscard]] QString professionalLine();

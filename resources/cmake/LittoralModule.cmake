@@ -46,6 +46,8 @@ option(LITTORAL_UNITED "Compile files together: a clean build in a third of the 
 function(littoral_unite target)
     set_target_properties(${target} PROPERTIES UNITY_BUILD ${LITTORAL_UNITED} UNITY_BUILD_BATCH_SIZE 10
         UNITY_BUILD_UNIQUE_ID LITTORAL_FILE UNITY_BUILD_CODE_BEFORE_INCLUDE "#include \"resources/cmake/local_names.h\"")
+    # A type that a file keeps to itself is only a fault in a header; joined files look like one.
+    target_compile_options(${target} PRIVATE "$<$<BOOL:${LITTORAL_UNITED}>:-Wno-subobject-linkage>")
 endfunction()
 
 # littoral_module(<name> [LINKS <targets>...]): static library littoral_<name> from the .cpp files of the current folder's

@@ -13,7 +13,6 @@
 #define dayAt(...) LITTORAL_OWN(dayAt)(__VA_ARGS__)
 #define dayText(...) LITTORAL_OWN(dayText)(__VA_ARGS__)
 #define declareOptions(...) LITTORAL_OWN(declareOptions)(__VA_ARGS__)
-#define faded(...) LITTORAL_OWN(faded)(__VA_ARGS__)
 #define figure(...) LITTORAL_OWN(figure)(__VA_ARGS__)
 #define fixedHeight(...) LITTORAL_OWN(fixedHeight)(__VA_ARGS__)
 #define k10 LITTORAL_OWN(k10)
@@ -50,3 +49,5 @@
 #define scroller(...) LITTORAL_OWN(scroller)(__VA_ARGS__)
 #define tickText(...) LITTORAL_OWN(tickText)(__VA_ARGS__)
 #define withUnit(...) LITTORAL_OWN(withUnit)(__VA_ARGS__)
+#define plural(...) LITTORAL_OWN(plural)(__VA_ARGS__)
+#define kYoungDays LITTORAL_OWN(kYoungDays)

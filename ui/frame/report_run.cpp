@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/report_run.h"
 
+#include "core/facade/ease_desk.h"
+
 #include "core/facade/case_file.h"
 #include "ui/pages/history/case_paper.h"
 #include "ui/pages/lanes/lane_feed.h"
@@ -30,7 +32,8 @@ Result<void> row(const QString& pdf, facade::Keeper& keeper, facade::Forecasts& 
 {
     forecasts.refresh();
     forecasts.wait();
-    LaneFeed feed(keeper, forecasts);
+    const facade::EaseDesk ease(keeper, forecasts);
+    LaneFeed feed(keeper, forecasts, ease);
     return printPdf(pdf, rowPaper(feed.lanes(feed.runningLayouts()), keeper.row(), keeper.clock().now(),
                                   QTimeZone::systemTimeZone()));
 }

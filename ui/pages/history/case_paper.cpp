@@ -170,13 +170,14 @@ private:
         axis.setZone(QTimeZone(made.now.offsetSeconds()));
         axis.setRange(made.now.utcMs(), resetEnd(made));
         const double height = std::max(leastFanHeight(fans, metrics), 300.0);
-        reserve(height);
-        const FanStackLayout layout = layOutFans(fans, metrics, axis.view(0, width()), QSizeF(width(), height));
-        m_painter.save();
-        m_painter.translate(0, m_y);
-        FanPainter(m_theme, metrics, fans, layout).paint(m_painter, axis);
-        m_painter.restore();
-        m_y += height + 6;
+        const double width = m_paper.width();
+        const FanStackLayout layout = layOutFans(fans, metrics, axis.view(0, width), QSizeF(width, height));
+        m_paper.picture(height, [&](QPainter& painter, const QRectF& box) {
+            painter.save();
+            painter.translate(box.topLeft());
+            FanPainter(m_theme, metrics, fans, layout).paint(painter, axis);
+            painter.restore();
+        });
         for (const QStringList& row : table.rows) {
             text(words("%1: carrying on %2, changes until then %3; starting afresh %4, changes until then %5")
                      .arg(row.value(0), row.value(1), row.value(2), row.value(3), row.value(4)),

@@ -272,7 +272,7 @@ void LanesPage::updateLoad()
 
 PaperJob LanesPage::paper()
 {
-    LaneFeed feed(m_keeper, m_forecasts);
+    LaneFeed feed(m_keeper, m_forecasts, m_ease);
     return rowPaper(feed.lanes(feed.runningLayouts()), m_keeper.row(), m_keeper.clock().now(), m_axis.zone());
 }
 
