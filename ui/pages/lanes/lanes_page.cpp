@@ -190,11 +190,15 @@ QStringList LanesPage::focusedTopics() const
             return {};
         }
         const auto entry = std::ranges::find(layout->entries, lane->events[index].entry, &record::Entry::id);
-        return entry == layout->entries.end() ? QStringList() : QStringList{entry->subject, entryTopic(entry->kind)};
+        QStringList topics;
+        if (entry != layout->entries.end()) {
+            topics << entry->subject << entryTopic(entry->kind);
+        }
+        return topics;
     }
     if (item->row == LaneRow::Notices) {
         const bool alert = index < lane->alerts.size();
-        return alert && !lane->series.empty() ? QStringList{lane->series.front().parameter} : QStringList{u"gate"_s};
+        return {alert && !lane->series.empty() ? lane->series.front().parameter : u"gate"_s};
     }
     std::size_t before = 0; // readings count through all series
     for (const facade::LaneSeries& series : lane->series) {
