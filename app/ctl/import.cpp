@@ -29,7 +29,7 @@ QByteArray summaryJson(const facade::ImportSummary& summary, bool dryRun, bool w
                              {u"entries"_s, summary.entries},
                              {u"facts"_s, summary.facts},
                              {u"journeys"_s, summary.journeys},
-                             {u"supplies_and_templates"_s, summary.shelf},
+                             {u"supplies"_s, summary.shelf},
                              {u"skipped"_s, summary.skipped},
                              {u"remarks"_s, QJsonArray::fromStringList(summary.remarks)},
                              {u"problems"_s, QJsonArray::fromStringList(summary.problems)}};
@@ -49,7 +49,7 @@ QString summaryText(const facade::ImportSummary& summary, bool dryRun)
         text = words("%1 Journeys: %2.").arg(text, QString::number(summary.journeys));
     }
     return summary.shelf == 0 ? text
-                              : words("%1 Supplies and task templates: %2.").arg(text, QString::number(summary.shelf));
+                              : words("%1 Supplies: %2.").arg(text, QString::number(summary.shelf));
 }
 
 } // namespace

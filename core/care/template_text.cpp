@@ -109,6 +109,9 @@ public:
         if (!text.caution.trimmed().isEmpty()) {
             object.insert(u"caution"_s, text.caution.trimmed());
         }
+        if (!text.helper.trimmed().isEmpty()) {
+            object.insert(u"helper"_s, text.helper.trimmed());
+        }
         object.insert(u"source"_s, text.source.trimmed());
         return object;
     }
@@ -154,6 +157,11 @@ private:
         putNumber(object, u"from"_s, text.from, where);
         putNumber(object, u"to"_s, text.to, where);
         putNumber(object, u"once"_s, text.once, where);
+        putNumber(object, u"leaves"_s, text.leaves, where);
+        putNumber(object, u"returns"_s, text.returns, where);
+        if (!text.ifRaised.trimmed().isEmpty()) {
+            object.insert(u"if-raised"_s, true);
+        }
         if (const QStringList events = pieces(text.after); !events.isEmpty()) {
             object.insert(u"after"_s, QJsonArray::fromStringList(events));
         }
@@ -269,6 +277,9 @@ RoundText roundText(const QJsonObject& object, const QString& variant)
     text.from = numberOf(object, u"from"_s);
     text.to = numberOf(object, u"to"_s);
     text.once = numberOf(object, u"once"_s);
+    text.leaves = numberOf(object, u"leaves"_s);
+    text.returns = numberOf(object, u"returns"_s);
+    text.ifRaised = object[u"if-raised"_s].toBool() ? words("yes") : QString();
     text.after = joined(object[u"after"_s].toArray(), u" "_s);
     text.days = joined(object[u"days"_s].toArray(), u" "_s);
     if (object[u"fraction"_s].isDouble()) {
@@ -364,6 +375,7 @@ TemplateText templateText(const QByteArray& definition)
     text.rolls = object[u"rolls"_s].toBool();
     text.consequence = object[u"consequence"_s].toString();
     text.caution = object[u"caution"_s].toString();
+    text.helper = object[u"helper"_s].toString();
     text.source = object[u"source"_s].toString();
     return text;
 }

@@ -24,10 +24,12 @@ struct RoundText
 {
     QString variant; ///< key of the case it belongs to; empty where there are no cases
     QString every, from, to, once;
-    QString after; ///< events, apart by spaces
-    QString days;  ///< after the event, apart by spaces
-    QString share; ///< of a water change, %
-    QString range; ///< "30-50", %
+    QString after;           ///< events, apart by spaces
+    QString ifRaised;        ///< "yes": only where a reading is raised after the event
+    QString leaves, returns; ///< days from leaving on a journey, or from coming back
+    QString days;            ///< after the event, apart by spaces
+    QString share;           ///< of a water change, %
+    QString range;           ///< "30-50", %
     QString when;
 
     bool operator==(const RoundText&) const = default;
@@ -52,7 +54,7 @@ struct TemplateText
     QString closesReadings; ///< keys apart by spaces, "cond|tds" for one of two
     QString minutes, grace, priority, lapse;
     bool rolls = false;
-    QString consequence, caution, source;
+    QString consequence, caution, helper, source;
 
     bool operator==(const TemplateText&) const = default;
 };

@@ -19,7 +19,7 @@ struct ImportSummary
     int entries = 0;
     int facts = 0;        ///< records of knowledge, notes and templates
     int journeys = 0;
-    int shelf = 0;        ///< supplies and task templates
+    int shelf = 0;        ///< supplies
     int skipped = 0;      ///< already there, or twice in the files
     QStringList problems; ///< file, row or key, and what is wrong with it
     QStringList remarks;  ///< what was taken for granted or left out

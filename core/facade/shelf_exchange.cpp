@@ -22,7 +22,6 @@ namespace {
 
 constexpr int kVersion = 1;
 const QString kSupplies = u"littoral-supplies"_s;
-const QString kTemplates = u"littoral-task-templates"_s;
 
 QString words(const char* text)
 {
@@ -150,53 +149,6 @@ void readSupply(ObjectReader& item, const record::Row& row, store::Edit& edit, S
     ++counts.added;
 }
 
-/// `json`: of a template, or empty for one that is switched off.
-void putTemplate(const QString& key, const QByteArray& json, const record::Row& row, store::Edit& edit,
-                 ShelfCounts& counts, const std::function<void(const QString&)>& complain)
-{
-    record::TaskTemplate own;
-    own.key = key;
-    own.definition = json.isEmpty() ? QByteArray("{}") : json;
-    own.disabled = json.isEmpty();
-    const auto there = std::ranges::find(row.templates, key, &record::TaskTemplate::key);
-    if (there == row.templates.end()) {
-        edit.put(own);
-        ++counts.added;
-        return;
-    }
-    const bool same = there->disabled == own.disabled &&
-                      (own.disabled || QJsonDocument::fromJson(there->definition) == QJsonDocument::fromJson(json));
-    if (same) {
-        ++counts.skipped;
-    } else {
-        complain(words("There is a task template \"%1\" of your own already, and it differs.").arg(key));
-    }
-}
-
-void readTemplates(ObjectReader& top, const record::Row& row, store::Edit& edit, ShelfCounts& counts)
-{
-    for (ObjectReader& item : top.objects(u"templates"_s)) {
-        const QByteArray json = QJsonDocument(item.json()).toJson(QJsonDocument::Compact);
-        const auto parsed = care::parseTemplate(json);
-        if (!parsed) {
-            item.complain(QString(), QString::fromStdString(parsed.error().sentence()));
-            continue;
-        }
-        putTemplate(parsed->key, json, row, edit, counts,
-                    [&](const QString& sentence) { item.complain(u"key"_s, sentence); });
-    }
-    for (const QJsonValue& value : top.array(u"switched_off"_s)) {
-        const QString key = value.toString();
-        const auto& known = care::builtInTemplates();
-        if (std::ranges::find(known, key, &care::WorkTemplate::key) == known.end()) {
-            top.complain(u"switched_off"_s, words("There is no task template \"%1\".").arg(key));
-            continue;
-        }
-        putTemplate(key, {}, row, edit, counts,
-                    [&](const QString& sentence) { top.complain(u"switched_off"_s, sentence); });
-    }
-}
-
 QString formatOf(const QByteArray& bytes)
 {
     return QJsonDocument::fromJson(bytes).object()[u"format"_s].toString();
@@ -213,27 +165,9 @@ QByteArray suppliesJson(const record::Row& row)
     return list.isEmpty() ? QByteArray() : fileOf(kSupplies, {{u"supplies"_s, list}});
 }
 
-QByteArray templatesJson(const record::Row& row)
-{
-    QJsonArray own;
-    QJsonArray off;
-    for (const record::TaskTemplate& it : row.templates) {
-        if (it.disabled) {
-            off.append(it.key);
-            continue;
-        }
-        QJsonObject object = QJsonDocument::fromJson(it.definition).object();
-        object.insert(u"key"_s, it.key);
-        own.append(object);
-    }
-    return own.isEmpty() && off.isEmpty() ? QByteArray()
-                                          : fileOf(kTemplates, {{u"templates"_s, own}, {u"switched_off"_s, off}});
-}
-
 bool isShelfJson(const QByteArray& bytes)
 {
-    const QString format = formatOf(bytes);
-    return format == kSupplies || format == kTemplates;
+    return formatOf(bytes) == kSupplies;
 }
 
 ShelfCounts readShelfJson(const QByteArray& bytes, const QString& fileName, const record::Row& row, store::Edit& edit,
@@ -241,17 +175,13 @@ ShelfCounts readShelfJson(const QByteArray& bytes, const QString& fileName, cons
 {
     ShelfCounts counts;
     ObjectReader top(QJsonDocument::fromJson(bytes).object(), fileName, QString(), problems);
-    const QString format = top.text(u"format"_s);
+    static_cast<void>(top.text(u"format"_s)); // read by whoever chose this reader
     if (top.number(u"version"_s, 1.0, 1e6) != kVersion) {
         top.complain(u"version"_s, words("This program reads version %1 of the format.").arg(kVersion));
         return counts;
     }
-    if (format == kSupplies) {
-        for (ObjectReader& item : top.objects(u"supplies"_s)) {
-            readSupply(item, row, edit, counts);
-        }
-    } else {
-        readTemplates(top, row, edit, counts);
+    for (ObjectReader& item : top.objects(u"supplies"_s)) {
+        readSupply(item, row, edit, counts);
     }
     top.refuseOthers();
     return counts;

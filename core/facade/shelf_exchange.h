@@ -8,17 +8,12 @@
 #include <QByteArray>
 #include <QString>
 
-/// What belongs to the row and to no tank, as JSON: the supplies, and the keeper's own task templates.
-/// resources/formats.md has every key.
+/// The supplies, which belong to the row and to no tank, as JSON. resources/formats.md has every key.
 namespace littoral::facade {
 
 /// "littoral-supplies", version 1; empty when there are none.
 [[nodiscard]] QByteArray suppliesJson(const record::Row& row);
-/// "littoral-task-templates", version 1: the keeper's own and changed ones, and the keys of those switched off; empty
-/// when there are none.
-[[nodiscard]] QByteArray templatesJson(const record::Row& row);
-
-/// Whether the file is one of the two.
+/// Whether the file is that.
 [[nodiscard]] bool isShelfJson(const QByteArray& bytes);
 
 struct ShelfCounts
@@ -26,8 +21,8 @@ struct ShelfCounts
     int added = 0;
     int skipped = 0; ///< there already, the same in every respect
 };
-/// Reads one of the two files into `edit`. What is wrong is added to `problems` with its path; then nothing of the edit
-/// may be written. A supply or template that is there already but differs is a problem: it is not replaced unasked.
+/// Reads the file into `edit`. What is wrong is added to `problems` with its path; then nothing of the edit
+/// may be written. A supply that is there already but differs is a problem: it is not replaced unasked.
 ShelfCounts readShelfJson(const QByteArray& bytes, const QString& fileName, const record::Row& row, store::Edit& edit,
                           exchange::Problems& problems);
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Reports on paper: pages, what is found again in them, and that nothing is cut.
+#include "core/facade/ease_desk.h"
 #include "tests/ui/frame_fixture.h"
 #include "ui/frame/main_window.h"
 #include "ui/frame/report_run.h"
@@ -123,7 +124,8 @@ protected:
     }
     [[nodiscard]] PaperJob row()
     {
-        LaneFeed feed(m_keeper, m_forecasts);
+        const facade::EaseDesk ease(m_keeper, m_forecasts);
+        LaneFeed feed(m_keeper, m_forecasts, ease);
         return rowPaper(feed.lanes(feed.runningLayouts()), m_keeper.row(), m_clock.now(), QTimeZone::utc());
     }
 };

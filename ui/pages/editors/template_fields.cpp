@@ -33,10 +33,11 @@ void setCell(QTableWidget& table, int row, int column, const QString& text)
 }
 
 /// The columns of the table of rounds, in order.
-constexpr std::array kRoundFields{&care::RoundText::variant, &care::RoundText::every, &care::RoundText::from,
-                                  &care::RoundText::to,      &care::RoundText::once,  &care::RoundText::after,
-                                  &care::RoundText::days,    &care::RoundText::share, &care::RoundText::range,
-                                  &care::RoundText::when};
+constexpr std::array kRoundFields{&care::RoundText::variant, &care::RoundText::every,    &care::RoundText::from,
+                                  &care::RoundText::to,      &care::RoundText::once,     &care::RoundText::after,
+                                  &care::RoundText::days,    &care::RoundText::share,    &care::RoundText::range,
+                                  &care::RoundText::when,    &care::RoundText::ifRaised, &care::RoundText::leaves,
+                                  &care::RoundText::returns};
 
 } // namespace
 

@@ -110,7 +110,8 @@ void TemplatesEditor::makeRounds(QBoxLayout* column)
     column->addWidget(help);
     m_cases = makeTable(tr("Cases"), {tr("Case"), tr("Holds when")});
     m_rounds = makeTable(tr("Rounds"), {tr("Case"), tr("Every, days"), tr("From day"), tr("To day"), tr("Once on day"),
-                                        tr("After"), tr("Days after"), tr("Change %"), tr("Range %"), tr("Only when")});
+                                        tr("After"), tr("Days after"), tr("Change %"), tr("Range %"), tr("Only when"),
+                                        tr("Only if raised"), tr("Days from leaving"), tr("Days from return")});
     for (QTableWidget* table : {m_cases, m_rounds}) {
         auto* line = new QHBoxLayout;
         auto* more = new QPushButton(table == m_cases ? tr("Add a case") : tr("Add a round"));
@@ -344,6 +345,7 @@ care::TemplateText TemplatesEditor::typed() const
     text.priority = m_priority->currentData().toString();
     text.consequence = m_consequence->toPlainText().trimmed();
     text.caution = m_caution->currentData().toString();
+    text.helper = m_base.helper;
     text.source = m_source->text().trimmed();
     return text;
 }
