@@ -125,6 +125,30 @@
         <source>%1 (%2) %3</source>
         <translation>%1 (%2) %3</translation>
     </message>
+    <message>
+        <source>%1 against %2, as a table</source>
+        <translation>%1 gegen %2, als Tabelle</translation>
+    </message>
+    <message>
+        <source>Low</source>
+        <translation>Untergrenze</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation>Obergrenze</translation>
+    </message>
+    <message>
+        <source>The ways side by side, as a table</source>
+        <translation>Die Wege nebeneinander, als Tabelle</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
 </context>
 <context>
     <name>BenchOffers</name>
@@ -186,6 +210,89 @@
     <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>BulkEdit</name>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n Stunde</numerusform>
+            <numerusform>%n Stunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n Minute</numerusform>
+            <numerusform>%n Minuten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 earlier</source>
+        <translation>%1 früher</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 später</translation>
+    </message>
+    <message numerus="yes">
+        <source>remove %n record(s)</source>
+        <translation>
+            <numerusform>%n Eintrag entfernen</numerusform>
+            <numerusform>%n Einträge entfernen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>move %n record(s) %1</source>
+        <translation>
+            <numerusform>%n Eintrag %1 ansetzen</numerusform>
+            <numerusform>%n Einträge %1 ansetzen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>put %n record(s) into %1</source>
+        <translation>
+            <numerusform>%n Eintrag nach %1 verschieben</numerusform>
+            <numerusform>%n Einträge nach %1 verschieben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>no kit for %n reading(s)</source>
+        <translation>
+            <numerusform>kein Test für %n Messwert</numerusform>
+            <numerusform>kein Test für %n Messwerte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>kit %1 for %n reading(s)</source>
+        <translation>
+            <numerusform>Test %1 für %n Messwert</numerusform>
+            <numerusform>Test %1 für %n Messwerte</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>That tank has no layout to put records into.</source>
+        <translation>Dieses Becken hat keine Einrichtung, die Einträge aufnehmen könnte.</translation>
+    </message>
+    <message>
+        <source>Add a layout to it first.</source>
+        <translation>Zuerst eine Einrichtung für das Becken anlegen.</translation>
+    </message>
+    <message>
+        <source>Some of these would be done after now.</source>
+        <translation>Einige davon lägen dann in der Zukunft.</translation>
+    </message>
+    <message>
+        <source>Move them by less.</source>
+        <translation>Um weniger verschieben.</translation>
     </message>
 </context>
 <context>
@@ -261,10 +368,6 @@
     <message>
         <source>No algae rose in seven days: %1.</source>
         <translation>Keine Alge nahm in sieben Tagen zu: %1.</translation>
-    </message>
-    <message>
-        <source>The forecast keeps the next peak under the limits, 8 in 10 or better: %1.</source>
-        <translation>Die Vorhersage hält den nächsten Höchstwert unter den Grenzen, 8 von 10 oder besser: %1.</translation>
     </message>
     <message>
         <source>Two full intervals done at the present step, since %1: %2.</source>
@@ -461,6 +564,22 @@
             <numerusform>%n Aufgaben überfällig</numerusform>
         </translation>
     </message>
+    <message>
+        <source>A treatment ended on %1. What it was for, and what comes after, is for a veterinarian or a fish-health professional.</source>
+        <translation>Eine Behandlung endete am %1. Wofür sie war und was danach kommt, ist Sache einer tierärztlichen Praxis oder einer Fachperson für Fischgesundheit.</translation>
+    </message>
+    <message>
+        <source>%1 %2 on %3, within a week of an addition and over %4: a step tighter for a week, and no more animals.</source>
+        <translation>%1 %2 am %3, innerhalb einer Woche nach einem Neubesatz und über %4: eine Woche lang eine Stufe enger und keine weiteren Tiere.</translation>
+    </message>
+    <message>
+        <source>At the looser cadence the forecast keeps the next peak under the limits %1; 8 in 10 are asked for: %2.</source>
+        <translation>Beim lockereren Rhythmus hält die Vorhersage die nächste Spitze mit einer Wahrscheinlichkeit von %1 unter den Grenzen; verlangt sind 8 von 10: %2.</translation>
+    </message>
+    <message>
+        <source>What the forecast gives for the looser cadence: %1.</source>
+        <translation>Was die Vorhersage für den lockereren Rhythmus ergibt: %1.</translation>
+    </message>
 </context>
 <context>
     <name>CaseFile</name>
@@ -513,10 +632,6 @@
         <translation>Im Zeitfenster: Messwerte %1, Einträge %2, Beobachtungen %3</translation>
     </message>
     <message>
-        <source>An animal&apos;s health is for a veterinarian or a fish-health laboratory to judge. What is written here helps to describe it to them, and medicines follow local law.</source>
-        <translation>Über die Gesundheit eines Tiers urteilt die tierärztliche Praxis oder ein Labor für Fischgesundheit. Was hier steht, hilft bei der Beschreibung; für Arzneimittel gilt das örtliche Recht.</translation>
-    </message>
-    <message>
         <source>%1 %2.</source>
         <translation>%1 %2.</translation>
     </message>
@@ -556,6 +671,10 @@
         <source>%1: its last weeks</source>
         <translation>%1: seine letzten Wochen</translation>
     </message>
+    <message>
+        <source>yours: %1</source>
+        <translation>eigene Angabe: %1</translation>
+    </message>
 </context>
 <context>
     <name>CasePaper</name>
@@ -594,10 +713,6 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Caution, %1: %2</source>
-        <translation>Vorsicht, %1: %2</translation>
     </message>
     <message>
         <source>First</source>
@@ -660,12 +775,16 @@
         <translation>%1 im gleichen Alter</translation>
     </message>
     <message>
-        <source>The PDF could not be written.</source>
-        <translation>Die PDF-Datei konnte nicht geschrieben werden.</translation>
+        <source>Caution: %1</source>
+        <translation>Vorsichtshinweis: %1</translation>
     </message>
     <message>
-        <source>Choose a folder that may be written to.</source>
-        <translation>Wähle einen Ordner, in den geschrieben werden darf.</translation>
+        <source>Carry on, or start afresh: both forecast</source>
+        <translation>Weitermachen oder neu anfangen: beides in der Vorhersage</translation>
+    </message>
+    <message>
+        <source>%1: carrying on %2, changes until then %3; starting afresh %4, changes until then %5</source>
+        <translation>%1: beim Weitermachen %2, Wechsel bis dahin %3; beim Neuanfang %4, Wechsel bis dahin %5</translation>
     </message>
 </context>
 <context>
@@ -813,6 +932,40 @@
     <message>
         <source>Give a mended cause 14 days for algae and growth, 21 for melt, before it is judged: %1 or %2.</source>
         <translation>Gib einer behobenen Ursache 14 Tage für Algen und Wachstum, 21 für Schmelze, bevor du urteilst: %1 oder %2.</translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Before you begin. %1</source>
+        <translation>Vor dem Beginn. %1</translation>
+    </message>
+</context>
+<context>
+    <name>Co2TrialsCard</name>
+    <message>
+        <source>blue</source>
+        <translation>blau</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>gelb</translation>
+    </message>
+    <message>
+        <source>not looked at</source>
+        <translation>nicht angesehen</translation>
     </message>
 </context>
 <context>
@@ -1190,6 +1343,92 @@
     </message>
 </context>
 <context>
+    <name>DoseSentences</name>
+    <message>
+        <source>A quarter of the full %1 until %2: the soil feeds the plants in the first weeks.</source>
+        <translation>Ein Viertel der vollen %1 bis %2: Der Nährboden versorgt die Pflanzen in den ersten Wochen.</translation>
+    </message>
+    <message>
+        <source>Half of the full %1 until %2: the soil feeds the plants in the first weeks.</source>
+        <translation>Die Hälfte der vollen %1 bis %2: Der Nährboden versorgt die Pflanzen in den ersten Wochen.</translation>
+    </message>
+    <message>
+        <source>The full dose before week 5: nitrate was read below 5 mg/L NO₃.</source>
+        <translation>Die volle Dosis vor Woche 5: Nitrat wurde unter 5 mg/L NO₃ gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Dose %1 of %2</source>
+        <translation>%1 %2 düngen</translation>
+    </message>
+    <message>
+        <source>The regimen asks for it %1; the last one was %2.</source>
+        <translation>Der Düngeplan sieht sie so vor: %1; die letzte war %2.</translation>
+    </message>
+    <message>
+        <source>The regimen asks for it %1; none is entered yet.</source>
+        <translation>Der Düngeplan sieht sie so vor: %1; eingetragen ist noch keine.</translation>
+    </message>
+    <message>
+        <source>Rounds without a dose since then: %1. They are not made up for: doses are not doubled (common practice).</source>
+        <translation>Seitdem ohne Dosis vergangene Termine: %1. Sie werden nicht nachgeholt: Dosen werden nicht verdoppelt (gängige Praxis).</translation>
+    </message>
+    <message>
+        <source>%1 mg/L %2</source>
+        <translation>%1 mg/L %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 from %4</source>
+        <translation>%1: %2 %3 ab %4</translation>
+    </message>
+    <message>
+        <source>%1 until %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1; each dose adds %2</source>
+        <translation>%1; jede Dosis bringt %2</translation>
+    </message>
+</context>
+<context>
+    <name>DueCalendar</name>
+    <message>
+        <source>Water change</source>
+        <translation>Wasserwechsel</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>Upkeep</source>
+        <translation>Pflege</translation>
+    </message>
+    <message>
+        <source>Dose</source>
+        <translation>Düngung</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Own work</source>
+        <translation>Eigene Aufgabe</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Due work of the tanks</source>
+        <translation>Fällige Aufgaben der Becken</translation>
+    </message>
+</context>
+<context>
     <name>DueSentences</name>
     <message>
         <source>Nothing has to be done: the readings would bear it.</source>
@@ -1367,6 +1606,86 @@
         <source>Change %1 instead of %2, %3 as before.</source>
         <translation>%1 statt %2 wechseln, %3 wie bisher.</translation>
     </message>
+    <message>
+        <source>an animal was lost</source>
+        <translation>ein Tier verloren ging</translation>
+    </message>
+    <message>
+        <source>animals were lost again</source>
+        <translation>erneut Tiere verloren gingen</translation>
+    </message>
+    <message>
+        <source>plants were moved</source>
+        <translation>Pflanzen umgesetzt wurden</translation>
+    </message>
+    <message>
+        <source>plants were trimmed</source>
+        <translation>Pflanzen zurückgeschnitten wurden</translation>
+    </message>
+    <message>
+        <source>too much food went in</source>
+        <translation>zu viel Futter hineinkam</translation>
+    </message>
+    <message>
+        <source>a medicine was given</source>
+        <translation>ein Medikament gegeben wurde</translation>
+    </message>
+    <message>
+        <source>a treatment ended</source>
+        <translation>eine Behandlung endete</translation>
+    </message>
+    <message>
+        <source>animals went in that were to wait</source>
+        <translation>Tiere einzogen, die noch warten sollten</translation>
+    </message>
+    <message>
+        <source>the light was changed</source>
+        <translation>das Licht geändert wurde</translation>
+    </message>
+    <message>
+        <source>something was dosed</source>
+        <translation>etwas dosiert wurde</translation>
+    </message>
+    <message>
+        <source>%1 %2 on %3, after %4, %5: read every day for a week.</source>
+        <translation>%1 %2 am %3, nachdem %4, %5: eine Woche lang täglich messen.</translation>
+    </message>
+    <message>
+        <source>The journey ends on %1.</source>
+        <translation>Die Reise endet am %1.</translation>
+    </message>
+    <message>
+        <source>A journey begins on %1.</source>
+        <translation>Eine Reise beginnt am %1.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>That is %1: %2.</source>
+        <translation>Das sind %1: %2.</translation>
+    </message>
+    <message>
+        <source>Large changes meet: %1. Free of them: %2.</source>
+        <translation>Große Wechsel treffen zusammen: %1. Frei davon: %2.</translation>
+    </message>
+    <message>
+        <source>Large changes meet: %1.</source>
+        <translation>Große Wechsel treffen zusammen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>Today %1, %2; seven days %3, %4.</source>
+        <translation>Heute %1, %2; sieben Tage %3, %4.</translation>
+    </message>
 </context>
 <context>
     <name>Entry</name>
@@ -1422,10 +1741,6 @@
 <context>
     <name>EntryForm</name>
     <message>
-        <source>Unplug heater, pumps and lamps before hands go in or before draining; follow local electrical rules.</source>
-        <translation>Heizer, Pumpen und Leuchten ausstecken, bevor Hände ins Wasser gehen oder Wasser abgelassen wird; es gelten die örtlichen Elektrovorschriften.</translation>
-    </message>
-    <message>
         <source>Fed from now on, a day</source>
         <translation>Ab jetzt gefüttert, am Tag</translation>
     </message>
@@ -1442,10 +1757,6 @@
         <translation>Was verloren ging</translation>
     </message>
     <message>
-        <source>Never let animals, plants or tank water get into drains or open water; ask locally how to dispose of them.</source>
-        <translation>Tiere, Pflanzen oder Aquarienwasser nie in Abflüsse ins Freie oder in Gewässer gelangen lassen; frag vor Ort, wie sie zu entsorgen sind.</translation>
-    </message>
-    <message>
         <source>What was set, and what the indicator shows</source>
         <translation>Was eingestellt wurde, und was der Dauertest zeigt</translation>
     </message>
@@ -1454,20 +1765,12 @@
         <translation>Stunden am Tag</translation>
     </message>
     <message>
-        <source>A CO₂ cylinder stands upright and fixed, in a room with fresh air; leave valves and refills to licensed practice.</source>
-        <translation>Eine CO₂-Flasche steht aufrecht und befestigt, in einem belüfteten Raum; Ventile und Füllungen sind Sache von Fachbetrieben.</translation>
-    </message>
-    <message>
         <source>What was dosed</source>
         <translation>Was dosiert wurde</translation>
     </message>
     <message>
         <source>Amount</source>
         <translation>Menge</translation>
-    </message>
-    <message>
-        <source>Keep supplies away from children; never mix concentrates, and keep acids and bleach apart.</source>
-        <translation>Mittel von Kindern fernhalten; Konzentrate nie mischen, Säuren und Bleiche getrennt halten.</translation>
     </message>
     <message>
         <source>What was done</source>
@@ -1663,6 +1966,46 @@
     <message>
         <source>%1 to %2</source>
         <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>power cut</source>
+        <translation>Stromausfall</translation>
+    </message>
+    <message>
+        <source>filter rinsed after a power cut</source>
+        <translation>Filter nach einem Stromausfall ausgespült</translation>
+    </message>
+    <message>
+        <source>medicine</source>
+        <translation>Medikament</translation>
+    </message>
+    <message>
+        <source>end of a treatment</source>
+        <translation>Ende einer Behandlung</translation>
+    </message>
+    <message>
+        <source>watched during a treatment</source>
+        <translation>während einer Behandlung beobachtet</translation>
+    </message>
+    <message>
+        <source>in before their gate</source>
+        <translation>vor ihrer Freigabe eingesetzt</translation>
+    </message>
+    <message>
+        <source>veterinarian asked</source>
+        <translation>tierärztlicher Rat eingeholt</translation>
+    </message>
+    <message>
+        <source>made ready for a journey</source>
+        <translation>für eine Reise vorbereitet</translation>
+    </message>
+    <message>
+        <source>helper&apos;s sheets walked through</source>
+        <translation>Blätter für den Helfer durchgegangen</translation>
+    </message>
+    <message>
+        <source>full round after a journey</source>
+        <translation>voller Rundgang nach einer Reise</translation>
     </message>
 </context>
 <context>
@@ -1991,6 +2334,85 @@
         <source>This program reads version %1 of the format.</source>
         <translation>Dieses Programm liest Version %1 des Formats.</translation>
     </message>
+    <message>
+        <source>Parts belong to a blend, and there are two of them.</source>
+        <translation>Anteile gehören zu einem Verschnitt, und davon gibt es zwei.</translation>
+    </message>
+    <message>
+        <source>The two shares do not come to 1.</source>
+        <translation>Die beiden Anteile ergeben zusammen nicht 1.</translation>
+    </message>
+    <message>
+        <source>The blend &quot;%1&quot; would be made of itself.</source>
+        <translation>Der Verschnitt „%1“ bestünde aus sich selbst.</translation>
+    </message>
+    <message>
+        <source>There is no salt &quot;%1&quot;.</source>
+        <translation>Ein Salz „%1“ gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a weekday. Write mon, tue, wed, thu, fri, sat or sun.</source>
+        <translation>„%1“ ist kein Wochentag. Möglich sind mon, tue, wed, thu, fri, sat oder sun.</translation>
+    </message>
+    <message>
+        <source>Give either every_days or weekdays.</source>
+        <translation>Entweder every_days oder weekdays angeben.</translation>
+    </message>
+</context>
+<context>
+    <name>Expected</name>
+    <message>
+        <source>It begins with the reading of %1.</source>
+        <translation>Am Anfang steht der Messwert vom %1.</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>The plants take up %1 a week, as declared for this layout.</source>
+        <translation>Die Pflanzen nehmen %1 je Woche auf, wie für diese Einrichtung angegeben.</translation>
+    </message>
+    <message>
+        <source>The plants are taken to use %1 a week, by how densely it is planted (common practice; it can be set with the layout).</source>
+        <translation>Angenommen wird, dass die Pflanzen %1 je Woche verbrauchen, je nach Dichte der Bepflanzung (gängige Praxis; bei der Einrichtung einstellbar).</translation>
+    </message>
+    <message>
+        <source>The source water is taken to hold none: its figure is not stated.</source>
+        <translation>Für das Ausgangswasser wird null angenommen: Sein Wert ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Nitrate from feed is counted; what debris and soil give is not.</source>
+        <translation>Nitrat aus dem Futter ist mitgerechnet; was Mulm und Nährboden abgeben, nicht.</translation>
+    </message>
+    <message>
+        <source>No feeding is on record; what debris and soil give is not counted.</source>
+        <translation>Keine Fütterung ist eingetragen; was Mulm und Nährboden abgeben, ist nicht mitgerechnet.</translation>
+    </message>
+    <message>
+        <source>Left out, as their contents or unit are not stated: %1.</source>
+        <translation>Weggelassen, weil Inhalt oder Einheit nicht angegeben sind: %1.</translation>
+    </message>
+    <message>
+        <source>%1: the plants take up more, less was dosed than entered, or the kit reads low.</source>
+        <translation>%1: Die Pflanzen nehmen mehr auf, es wurde weniger gedüngt als eingetragen, oder der Test zeigt zu wenig an.</translation>
+    </message>
+    <message>
+        <source>%1: the plants take up less, more came in than entered, or the kit reads high.</source>
+        <translation>%1: Die Pflanzen nehmen weniger auf, es kam mehr hinein als eingetragen, oder der Test zeigt zu viel an.</translation>
+    </message>
+    <message>
+        <source>%1: they agree.</source>
+        <translation>%1: Beides stimmt überein.</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>%1 measured %2, expected %3 %4 on %5</source>
+        <translation>%1 gemessen %2, erwartet %3 %4 am %5</translation>
+    </message>
 </context>
 <context>
     <name>Export</name>
@@ -2013,6 +2435,429 @@
     <message>
         <source>That tank is not in the store any more.</source>
         <translation>Dieses Becken ist nicht mehr in der Datei.</translation>
+    </message>
+</context>
+<context>
+    <name>FactForm</name>
+    <message>
+        <source>Where this comes from</source>
+        <translation>Woher das stammt</translation>
+    </message>
+    <message>
+        <source>a publication, or: own experience</source>
+        <translation>eine Veröffentlichung, oder: eigene Erfahrung</translation>
+    </message>
+    <message>
+        <source>algae</source>
+        <translation>Algen</translation>
+    </message>
+    <message>
+        <source>bacteria</source>
+        <translation>Bakterien</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>fungus</source>
+        <translation>Pilz</translation>
+    </message>
+    <message>
+        <source>deposit</source>
+        <translation>Belag</translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation>Bodengrund</translation>
+    </message>
+    <message>
+        <source>pest</source>
+        <translation>Plagegeist</translation>
+    </message>
+    <message>
+        <source>plant</source>
+        <translation>Pflanze</translation>
+    </message>
+    <message>
+        <source>animal</source>
+        <translation>Tier</translation>
+    </message>
+    <message>
+        <source>disease</source>
+        <translation>Krankheit</translation>
+    </message>
+    <message>
+        <source>shrimp</source>
+        <translation>Garnele</translation>
+    </message>
+    <message>
+        <source>snail</source>
+        <translation>Schnecke</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>measurement</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>po4&lt;0.3 ::2
+colour=brown ::3
+ev:light_change&lt;14d ::1</source>
+        <translation>po4&lt;0.3 ::2
+colour=brown ::3
+ev:light_change&lt;14d ::1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>How it looks</source>
+        <translation>Wie es aussieht</translation>
+    </message>
+    <message>
+        <source>Where it is seen, one a line</source>
+        <translation>Wo es zu sehen ist, eins je Zeile</translation>
+    </message>
+    <message>
+        <source>glass</source>
+        <translation>Scheibe</translation>
+    </message>
+    <message>
+        <source>Usual tank age in days, from and to</source>
+        <translation>Übliches Alter des Beckens in Tagen, von und bis</translation>
+    </message>
+    <message>
+        <source>14 60</source>
+        <translation>14 60</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Wie häufig</translation>
+    </message>
+    <message>
+        <source>rare</source>
+        <translation>selten</translation>
+    </message>
+    <message>
+        <source>occasional</source>
+        <translation>gelegentlich</translation>
+    </message>
+    <message>
+        <source>common</source>
+        <translation>häufig</translation>
+    </message>
+    <message>
+        <source>How soon it has to be seen to</source>
+        <translation>Wie bald etwas zu tun ist</translation>
+    </message>
+    <message>
+        <source>at once</source>
+        <translation>sofort</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>within the week</source>
+        <translation>innerhalb der Woche</translation>
+    </message>
+    <message>
+        <source>watch it</source>
+        <translation>beobachten</translation>
+    </message>
+    <message>
+        <source>What speaks for it, one a line, with its weight 1 to 3</source>
+        <translation>Was dafür spricht, eins je Zeile, mit Gewicht 1 bis 3</translation>
+    </message>
+    <message>
+        <source>What speaks against it, one a line</source>
+        <translation>Was dagegen spricht, eins je Zeile</translation>
+    </message>
+    <message>
+        <source>First actions, one a line</source>
+        <translation>Erste Maßnahmen, eine je Zeile</translation>
+    </message>
+    <message>
+        <source>Avoid, one a line</source>
+        <translation>Zu vermeiden, eins je Zeile</translation>
+    </message>
+    <message>
+        <source>What to look at next</source>
+        <translation>Was als Nächstes anzusehen ist</translation>
+    </message>
+    <message>
+        <source>Cautions, one a line; the program&apos;s own stay</source>
+        <translation>Vorsichtshinweise, einer je Zeile; die des Programms bleiben</translation>
+    </message>
+    <message>
+        <source>Easily taken for, one a line</source>
+        <translation>Leicht verwechselt mit, eins je Zeile</translation>
+    </message>
+    <message>
+        <source>Light it needs</source>
+        <translation>Lichtbedarf</translation>
+    </message>
+    <message>
+        <source>little</source>
+        <translation>wenig</translation>
+    </message>
+    <message>
+        <source>middling</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>much</source>
+        <translation>viel</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide</source>
+        <translation>Kohlendioxid</translation>
+    </message>
+    <message>
+        <source>takes it from the air</source>
+        <translation>holt es aus der Luft</translation>
+    </message>
+    <message>
+        <source>does without</source>
+        <translation>kommt ohne aus</translation>
+    </message>
+    <message>
+        <source>helps much</source>
+        <translation>hilft viel</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>nötig</translation>
+    </message>
+    <message>
+        <source>Form, one a line</source>
+        <translation>Wuchsform, eine je Zeile</translation>
+    </message>
+    <message>
+        <source>rosette</source>
+        <translation>Rosette</translation>
+    </message>
+    <message>
+        <source>Growth</source>
+        <translation>Wuchs</translation>
+    </message>
+    <message>
+        <source>slow</source>
+        <translation>langsam</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>fast</source>
+        <translation>schnell</translation>
+    </message>
+    <message>
+        <source>fish</source>
+        <translation>Fisch</translation>
+    </message>
+    <message>
+        <source>Scientific name</source>
+        <translation>Wissenschaftlicher Name</translation>
+    </message>
+    <message>
+        <source>Common name</source>
+        <translation>Gebräuchlicher Name</translation>
+    </message>
+    <message>
+        <source>Place in the tank, one a line</source>
+        <translation>Platz im Becken, einer je Zeile</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Touchiness, 1 tough to 4 touchy</source>
+        <translation>Empfindlichkeit, 1 robust bis 4 empfindlich</translation>
+    </message>
+    <message>
+        <source>Temperature it bears, °C, from and to</source>
+        <translation>Verträgliche Temperatur, °C, von und bis</translation>
+    </message>
+    <message>
+        <source>20 26</source>
+        <translation>20 26</translation>
+    </message>
+    <message>
+        <source>pH it bears, from and to</source>
+        <translation>Verträglicher pH-Wert, von und bis</translation>
+    </message>
+    <message>
+        <source>6 7.5</source>
+        <translation>6 7.5</translation>
+    </message>
+    <message>
+        <source>General hardness it bears, dGH, from and to</source>
+        <translation>Verträgliche Gesamthärte, dGH, von und bis</translation>
+    </message>
+    <message>
+        <source>2 12</source>
+        <translation>2 12</translation>
+    </message>
+    <message>
+        <source>Carbonate hardness it bears, dKH, from and to</source>
+        <translation>Verträgliche Karbonathärte, dKH, von und bis</translation>
+    </message>
+    <message>
+        <source>1 8</source>
+        <translation>1 8</translation>
+    </message>
+    <message>
+        <source>Size when grown, cm</source>
+        <translation>Größe ausgewachsen, cm</translation>
+    </message>
+    <message>
+        <source>Mass when grown, g, for the load of feeding</source>
+        <translation>Masse ausgewachsen, g, für die Belastung durch Futter</translation>
+    </message>
+    <message>
+        <source>Least group</source>
+        <translation>Mindestgruppe</translation>
+    </message>
+    <message>
+        <source>Least water, litres net</source>
+        <translation>Mindestwassermenge, Liter netto</translation>
+    </message>
+    <message>
+        <source>from flood day</source>
+        <translation>ab dem Tag der Flutung</translation>
+    </message>
+    <message>
+        <source>once ammonia is low</source>
+        <translation>sobald Ammoniak niedrig ist</translation>
+    </message>
+    <message>
+        <source>G1, first grazers</source>
+        <translation>G1, erste Algenfresser</translation>
+    </message>
+    <message>
+        <source>G2, hardy fish and shrimp</source>
+        <translation>G2, robuste Fische und Garnelen</translation>
+    </message>
+    <message>
+        <source>G3, most community animals</source>
+        <translation>G3, die meisten Gesellschaftstiere</translation>
+    </message>
+    <message>
+        <source>G4, sensitive animals</source>
+        <translation>G4, empfindliche Tiere</translation>
+    </message>
+    <message>
+        <source>Goes in</source>
+        <translation>Zieht ein</translation>
+    </message>
+    <message>
+        <source>To know before buying, one a line</source>
+        <translation>Vor dem Kauf zu wissen, eins je Zeile</translation>
+    </message>
+    <message>
+        <source>eats_shrimp</source>
+        <translation>eats_shrimp</translation>
+    </message>
+    <message>
+        <source>In a sentence</source>
+        <translation>In einem Satz</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>What it counts for</source>
+        <translation>Wofür er gilt</translation>
+    </message>
+    <message>
+        <source>Your points, one a line</source>
+        <translation>Eigene Punkte, einer je Zeile</translation>
+    </message>
+    <message>
+        <source>Where they come from</source>
+        <translation>Woher sie stammen</translation>
+    </message>
+    <message>
+        <source>a number, or: first step</source>
+        <translation>eine Zahl, oder: erste Stufe</translation>
+    </message>
+    <message>
+        <source>Least age with new media, days</source>
+        <translation>Mindestalter mit neuen Filtermedien, Tage</translation>
+    </message>
+    <message>
+        <source>Least age with mature media, days</source>
+        <translation>Mindestalter mit reifen Filtermedien, Tage</translation>
+    </message>
+    <message>
+        <source>Least age with a starter, days</source>
+        <translation>Mindestalter mit Starterbakterien, Tage</translation>
+    </message>
+    <message>
+        <source>Least age after a dry start, days</source>
+        <translation>Mindestalter nach einem Trockenstart, Tage</translation>
+    </message>
+    <message>
+        <source>Least age after a dark start, days</source>
+        <translation>Mindestalter nach einem Dunkelstart, Tage</translation>
+    </message>
+    <message>
+        <source>Total ammonia at most, mg/L N</source>
+        <translation>Gesamtammonium höchstens, mg/L N</translation>
+    </message>
+    <message>
+        <source>Free ammonia at most, mg/L N</source>
+        <translation>Freies Ammoniak höchstens, mg/L N</translation>
+    </message>
+    <message>
+        <source>Nitrite at most, mg/L N</source>
+        <translation>Nitrit höchstens, mg/L N</translation>
+    </message>
+    <message>
+        <source>Clear readings in a row</source>
+        <translation>Unauffällige Messungen in Folge</translation>
+    </message>
+    <message>
+        <source>Hours between two of them, at least</source>
+        <translation>Stunden zwischen zweien davon, mindestens</translation>
+    </message>
+    <message>
+        <source>All of them within days; empty for any</source>
+        <translation>Alle innerhalb so vieler Tage; leer für beliebig</translation>
+    </message>
+    <message>
+        <source>Days from the first to the last, at least; empty for any</source>
+        <translation>Tage von der ersten bis zur letzten, mindestens; leer für beliebig</translation>
+    </message>
+    <message>
+        <source>Besides, one key a line</source>
+        <translation>Außerdem, ein Schlüssel je Zeile</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 to %3)</source>
+        <translation>%1 (von %2 bis %3)</translation>
+    </message>
+    <message>
+        <source>first step</source>
+        <translation>erste Stufe</translation>
     </message>
 </context>
 <context>
@@ -2304,6 +3149,30 @@
     <message>
         <source>Say what outranks the cautions.</source>
         <translation>Sag, was über den Warnhinweisen steht.</translation>
+    </message>
+    <message>
+        <source>A caution is not taken out.</source>
+        <translation>Ein Vorsichtshinweis wird nicht herausgenommen.</translation>
+    </message>
+    <message>
+        <source>Remove the setting.</source>
+        <translation>Die Einstellung entfernen.</translation>
+    </message>
+    <message>
+        <source>There is no work &quot;%1&quot;.</source>
+        <translation>Es gibt keine Arbeit „%1“.</translation>
+    </message>
+    <message>
+        <source>Take a key from task_templates.json.</source>
+        <translation>Einen Schlüssel aus task_templates.json nehmen.</translation>
+    </message>
+    <message>
+        <source>Its first point does not stand before the action.</source>
+        <translation>Der erste Punkt steht nicht vor der Handlung.</translation>
+    </message>
+    <message>
+        <source>Put the most telling point first and mark it &quot;before&quot;: true.</source>
+        <translation>Den aussagekräftigsten Punkt an den Anfang stellen und mit &quot;before&quot;: true kennzeichnen.</translation>
     </message>
 </context>
 <context>
@@ -2605,6 +3474,10 @@
     <message>
         <source>%1 below %2 for about %3 h, %4 to %5 h by the kit&apos;s error; worst %6 on %7; %8 days not read.</source>
         <translation>%1 unter %2 für etwa %3 h, %4 bis %5 h nach dem Fehler des Tests; am schlimmsten %6 am %7; %8 Tage nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>An animal&apos;s health is for a veterinarian or a fish-health laboratory to judge. What is written here helps to describe it to them, and medicines follow local law.</source>
+        <translation>Die Gesundheit eines Tieres zu beurteilen ist Sache einer Tierarztpraxis oder eines Labors für Fischgesundheit. Was hier steht, hilft, sie dort zu beschreiben, und für Arzneimittel gilt das örtliche Recht.</translation>
     </message>
 </context>
 <context>
@@ -2970,6 +3843,34 @@
         <source>Temperature is outside %1 to %2.</source>
         <translation>Die Temperatur liegt außerhalb von %1 bis %2.</translation>
     </message>
+    <message>
+        <source>Ammonia and nitrite stayed down after the last addition.</source>
+        <translation>Ammonium und Nitrit blieben nach dem letzten Besatz niedrig.</translation>
+    </message>
+    <message>
+        <source>Ammonia or nitrite rose within a week of an addition.</source>
+        <translation>Ammonium oder Nitrit stieg innerhalb einer Woche nach einem Besatz.</translation>
+    </message>
+    <message>
+        <source>GH and KH were in range a week apart, or no rock hardens the water.</source>
+        <translation>GH und KH lagen im Abstand einer Woche im Bereich, oder kein Gestein härtet das Wasser auf.</translation>
+    </message>
+    <message>
+        <source>GH or KH is out of range, and rock hardens the water.</source>
+        <translation>GH oder KH liegt außerhalb des Bereichs, und Gestein härtet das Wasser auf.</translation>
+    </message>
+    <message>
+        <source>Whether GH and KH stay in range is unknown: a range, and readings a week apart, would tell.</source>
+        <translation>Ob GH und KH im Bereich bleiben, ist unbekannt: Ein Bereich und Messwerte im Abstand einer Woche gäben Auskunft.</translation>
+    </message>
+    <message>
+        <source>No journey stands before or around this day.</source>
+        <translation>Keine Reise steht vor diesem Tag oder um ihn herum an.</translation>
+    </message>
+    <message>
+        <source>A journey is near: no animals from three days before it until its end.</source>
+        <translation>Eine Reise steht bevor: keine Tiere von drei Tagen davor bis zu ihrem Ende.</translation>
+    </message>
 </context>
 <context>
     <name>Gates</name>
@@ -2978,20 +3879,8 @@
         <translation>Freigabe „%1“</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; must be a concentration or &quot;first-step&quot;.</source>
-        <translation>„%1“ muss eine Konzentration oder „first-step“ sein.</translation>
-    </message>
-    <message>
-        <source>&quot;min-age&quot; lacks days for &quot;%1&quot;.</source>
-        <translation>In „min-age“ fehlen die Tage für „%1“.</translation>
-    </message>
-    <message>
         <source>There is no condition &quot;%1&quot;.</source>
         <translation>Es gibt keine Bedingung „%1“.</translation>
-    </message>
-    <message>
-        <source>It needs a key, a title, a source, a limit for free ammonia and a number of readings.</source>
-        <translation>Sie braucht einen Schlüssel, einen Titel, eine Quelle, eine Grenze für freies Ammoniak und eine Zahl von Messwerten.</translation>
     </message>
     <message>
         <source>It is not JSON: %1.</source>
@@ -3000,6 +3889,70 @@
     <message>
         <source>gates</source>
         <translation>Freigaben</translation>
+    </message>
+    <message>
+        <source>%1, field &quot;%2&quot;</source>
+        <translation>%1, Feld „%2“</translation>
+    </message>
+    <message>
+        <source>A text is missing here.</source>
+        <translation>Hier fehlt ein Text.</translation>
+    </message>
+    <message>
+        <source>Write it in quotation marks.</source>
+        <translation>In Anführungszeichen schreiben.</translation>
+    </message>
+    <message>
+        <source>A number from %1 to %2 is missing here.</source>
+        <translation>Hier fehlt eine Zahl von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Write it without quotation marks, with a decimal point.</source>
+        <translation>Ohne Anführungszeichen schreiben, mit Dezimalpunkt.</translation>
+    </message>
+    <message>
+        <source>The least age is missing for &quot;%1&quot;.</source>
+        <translation>Für „%1“ fehlt das Mindestalter.</translation>
+    </message>
+    <message>
+        <source>Write days as a whole number from 0 to %1.</source>
+        <translation>Tage als ganze Zahl von 0 bis %1 schreiben.</translation>
+    </message>
+    <message>
+        <source>Take one of: %1.</source>
+        <translation>Eines davon nehmen: %1.</translation>
+    </message>
+    <message>
+        <source>There is no such field.</source>
+        <translation>Ein solches Feld gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Known are: %1.</source>
+        <translation>Bekannt sind: %1.</translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number.</source>
+        <translation>%1 ist keine ganze Zahl.</translation>
+    </message>
+    <message>
+        <source>Leave out the decimals.</source>
+        <translation>Die Nachkommastellen weglassen.</translation>
+    </message>
+    <message>
+        <source>A gate has no key.</source>
+        <translation>Eine Freigabe hat keinen Schlüssel.</translation>
+    </message>
+    <message>
+        <source>Write one, such as &quot;G1&quot;.</source>
+        <translation>Einen schreiben, etwa „G1“.</translation>
+    </message>
+    <message>
+        <source>There is no gate &quot;%1&quot;.</source>
+        <translation>Es gibt keine Freigabe „%1“.</translation>
+    </message>
+    <message>
+        <source>Take one of G1 to G4.</source>
+        <translation>Eine von G1 bis G4 nehmen.</translation>
     </message>
 </context>
 <context>
@@ -3325,18 +4278,6 @@
         <translation>Art: %1</translation>
     </message>
     <message>
-        <source>Caution: never release</source>
-        <translation>Vorsicht: nie aussetzen</translation>
-    </message>
-    <message>
-        <source>No animal, plant, egg or tank water goes into open water or drains that lead there. Rehome what is too much; local rules say how to dispose of the rest.</source>
-        <translation>Kein Tier, keine Pflanze, kein Gelege und kein Aquarienwasser gelangt in Gewässer oder in Abflüsse, die dorthin führen. Gib ab, was zu viel ist; örtliche Regeln sagen, wie der Rest zu entsorgen ist.</translation>
-    </message>
-    <message>
-        <source>The whole caution</source>
-        <translation>Der ganze Warnhinweis</translation>
-    </message>
-    <message>
         <source>Bears (not: likes best)</source>
         <translation>Verträgt (nicht: mag am liebsten)</translation>
     </message>
@@ -3535,6 +4476,616 @@
             <numerusform>%n Tage Frist</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Who decides</source>
+        <translation>Wer entscheidet</translation>
+    </message>
+    <message>
+        <source>Yours: %1</source>
+        <translation>Eigener Wert: %1</translation>
+    </message>
+    <message>
+        <source>Gate %1: %2</source>
+        <translation>Freigabe %1: %2</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>below the first step of the kit in use</source>
+        <translation>unter der ersten Stufe des verwendeten Tests</translation>
+    </message>
+    <message>
+        <source>new media</source>
+        <translation>neue Filtermedien</translation>
+    </message>
+    <message>
+        <source>mature media</source>
+        <translation>reife Filtermedien</translation>
+    </message>
+    <message>
+        <source>starter</source>
+        <translation>Starterbakterien</translation>
+    </message>
+    <message>
+        <source>dry start</source>
+        <translation>Trockenstart</translation>
+    </message>
+    <message>
+        <source>dark start</source>
+        <translation>Dunkelstart</translation>
+    </message>
+    <message>
+        <source>Clear readings in a row</source>
+        <translation>Unauffällige Messungen in Folge</translation>
+    </message>
+    <message>
+        <source>Between two of them</source>
+        <translation>Zwischen zweien davon</translation>
+    </message>
+    <message>
+        <source>at least %1 h</source>
+        <translation>mindestens %1 h</translation>
+    </message>
+    <message>
+        <source>All of them within</source>
+        <translation>Alle innerhalb von</translation>
+    </message>
+    <message>
+        <source>From the first to the last</source>
+        <translation>Von der ersten bis zur letzten</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>Gate</source>
+        <translation>Freigabe</translation>
+    </message>
+    <message>
+        <source>For %1. All conditions must hold together; what nobody looked at keeps it unknown.</source>
+        <translation>Für %1. Alle Bedingungen müssen zugleich gelten; was niemand angesehen hat, lässt die Freigabe unbekannt.</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Least age by start method</source>
+        <translation>Mindestalter nach Startmethode</translation>
+    </message>
+    <message>
+        <source>Besides</source>
+        <translation>Außerdem</translation>
+    </message>
+    <message>
+        <source>Limit, common practice or judgement</source>
+        <translation>Grenze, gängige Praxis oder Einschätzung</translation>
+    </message>
+    <message>
+        <source>Limit, published</source>
+        <translation>Grenze, veröffentlicht</translation>
+    </message>
+    <message>
+        <source>Stands at</source>
+        <translation>Steht auf</translation>
+    </message>
+    <message>
+        <source>Can be set</source>
+        <translation>Einstellbar</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>no: it is published; a gate or a target band can be stricter</source>
+        <translation>nein: Sie ist veröffentlicht; eine Freigabe oder ein Zielbereich kann strenger sein</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>%1 (yours)</source>
+        <translation>%1 (eigene)</translation>
+    </message>
+    <message>
+        <source>Terms</source>
+        <translation>Begriffe</translation>
+    </message>
+    <message>
+        <source>Term</source>
+        <translation>Begriff</translation>
+    </message>
+    <message>
+        <source>See</source>
+        <translation>Siehe</translation>
+    </message>
+    <message>
+        <source>%1, as the program ships it</source>
+        <translation>%1, wie das Programm es mitbringt</translation>
+    </message>
+    <message>
+        <source>Your version, which counts</source>
+        <translation>Die eigene Fassung, die gilt</translation>
+    </message>
+    <message>
+        <source>%1, yours</source>
+        <translation>%1, eigene Fassung</translation>
+    </message>
+    <message>
+        <source>As the program ships it</source>
+        <translation>Wie das Programm es mitbringt</translation>
+    </message>
+    <message>
+        <source>Its points stay; yours are added below them.</source>
+        <translation>Die Punkte darin bleiben; eigene kommen darunter hinzu.</translation>
+    </message>
+    <message>
+        <source>Findings, stock and gates go by your version.</source>
+        <translation>Befunde, Besatz und Freigaben richten sich nach der eigenen Fassung.</translation>
+    </message>
+    <message>
+        <source>Task: %1</source>
+        <translation>Aufgabe: %1</translation>
+    </message>
+    <message>
+        <source>Limit: %1</source>
+        <translation>Grenze: %1</translation>
+    </message>
+</context>
+<context>
+    <name>GuideSheets</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1; %2 if nothing is given</source>
+        <translation>%1; %2, wenn nichts angegeben ist</translation>
+    </message>
+    <message>
+        <source>%1; may stay empty</source>
+        <translation>%1; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Worksheet: %1</source>
+        <translation>Rechenblatt: %1</translation>
+    </message>
+    <message>
+        <source>What it is for: %1.</source>
+        <translation>Wozu es dient: %1.</translation>
+    </message>
+    <message>
+        <source>Formula</source>
+        <translation>Formel</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation>In Worten</translation>
+    </message>
+    <message>
+        <source>An example</source>
+        <translation>Ein Beispiel</translation>
+    </message>
+    <message>
+        <source>Typed into the find field</source>
+        <translation>Ins Suchfeld getippt</translation>
+    </message>
+    <message>
+        <source>What goes in, and within which bounds</source>
+        <translation>Was hineingeht und in welchen Grenzen</translation>
+    </message>
+    <message>
+        <source>Doubt and digits</source>
+        <translation>Unsicherheit und Stellen</translation>
+    </message>
+    <message>
+        <source>%1: %2 either way is taken where no doubt is given.</source>
+        <translation>%1: Ohne angegebene Unsicherheit wird %2 nach beiden Seiten angenommen.</translation>
+    </message>
+    <message>
+        <source>The result has as many digits as what went in deserves; a doubt that is known stands beside it as a range.</source>
+        <translation>Das Ergebnis hat so viele Stellen, wie die Eingaben hergeben; eine bekannte Unsicherheit steht als Bereich daneben.</translation>
+    </message>
+    <message>
+        <source>What to watch</source>
+        <translation>Worauf zu achten ist</translation>
+    </message>
+    <message>
+        <source>Worksheets</source>
+        <translation>Rechenblätter</translation>
+    </message>
+</context>
+<context>
+    <name>HandOver</name>
+    <message>
+        <source>The journey needs a day of leaving and a later day of return.</source>
+        <translation>Die Reise braucht einen Tag der Abreise und einen späteren Tag der Rückkehr.</translation>
+    </message>
+    <message>
+        <source>Give both days.</source>
+        <translation>Beide Tage angeben.</translation>
+    </message>
+    <message>
+        <source>what the helper did, %1</source>
+        <translation>was der Helfer getan hat, %1</translation>
+    </message>
+    <message>
+        <source>%1 is not a day of the journey that has passed.</source>
+        <translation>%1 ist kein bereits vergangener Tag der Reise.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>It was left out, and nothing says why.</source>
+        <translation>Es wurde ausgelassen, und nichts sagt, warum.</translation>
+    </message>
+    <message>
+        <source>A word is enough.</source>
+        <translation>Ein Wort genügt.</translation>
+    </message>
+    <message>
+        <source>A test without a number shows nothing.</source>
+        <translation>Ein Test ohne Zahl zeigt nichts.</translation>
+    </message>
+    <message>
+        <source>Type what was read, or mark it as left out.</source>
+        <translation>Den abgelesenen Wert eintippen oder den Test als ausgelassen kennzeichnen.</translation>
+    </message>
+    <message>
+        <source>journey, %1</source>
+        <translation>Reise, %1</translation>
+    </message>
+    <message>
+        <source>journey taken out</source>
+        <translation>Reise herausgenommen</translation>
+    </message>
+    <message>
+        <source>No new animals: what they bring shows in the days after, when nobody is there.</source>
+        <translation>Keine neuen Tiere: Was sie mitbringen, zeigt sich in den Tagen danach, wenn niemand da ist.</translation>
+    </message>
+    <message>
+        <source>CO₂ and light stay as they are, but for the small cut on the day of leaving.</source>
+        <translation>CO₂ und Licht bleiben, wie sie sind, bis auf die kleine Kürzung am Tag der Abreise.</translation>
+    </message>
+    <message>
+        <source>Filters that need it are serviced now and not later: the readings of the days after tell whether it went well.</source>
+        <translation>Filter, die es nötig haben, werden jetzt gereinigt und nicht später: Die Messwerte der Tage danach zeigen, ob es gut ging.</translation>
+    </message>
+    <message>
+        <source>Weigh the food out into packets with the date on them. Grown fish in good condition go without for two to five days.</source>
+        <translation>Das Futter in Päckchen abwiegen und das Datum darauf schreiben. Ausgewachsene Fische in guter Verfassung kommen zwei bis fünf Tage ohne aus.</translation>
+    </message>
+    <message>
+        <source>Walk through every sheet with the helper at the tanks, mark water lines, valves and switches, and let the air pump run once.</source>
+        <translation>Jedes Blatt mit dem Helfer an den Becken durchgehen, Wasserlinien, Ventile und Schalter kennzeichnen und die Luftpumpe einmal laufen lassen.</translation>
+    </message>
+    <message>
+        <source>Shorten the light by an hour.</source>
+        <translation>Das Licht um eine Stunde kürzen.</translation>
+    </message>
+    <message>
+        <source>Lower the CO₂ by a tenth, and see that the cylinder lasts well past the return.</source>
+        <translation>Das CO₂ um ein Zehntel senken und nachsehen, ob die Flasche deutlich über die Rückkehr hinaus reicht.</translation>
+    </message>
+    <message>
+        <source>Halve the fertiliser of the last dose; nobody doses while you are away.</source>
+        <translation>Den Dünger der letzten Dosis halbieren; während der Abwesenheit düngt niemand.</translation>
+    </message>
+    <message>
+        <source>Younger than four weeks: better not left. If it must be, one named person makes exactly the changes of the sheet.</source>
+        <translation>Jünger als vier Wochen: besser nicht allein lassen. Wenn es sein muss, macht eine namentlich genannte Person genau die Wasserwechsel des Blatts.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>It is open now.</source>
+        <translation>Ist jetzt offen.</translation>
+    </message>
+    <message>
+        <source>It falls on the day of leaving.</source>
+        <translation>Fällt auf den Tag der Abreise.</translation>
+    </message>
+    <message>
+        <source>It falls on %1, is no work for a helper and cannot wait.</source>
+        <translation>Fällt auf %1, ist keine Arbeit für einen Helfer und kann nicht warten.</translation>
+    </message>
+    <message>
+        <source>It falls on %1. Done now there is time to see that the filter has taken it well.</source>
+        <translation>Fällt auf %1. Jetzt erledigt, bleibt Zeit zu sehen, ob der Filter es gut verträgt.</translation>
+    </message>
+    <message>
+        <source>It falls on %1; changed on the day of leaving the tank stands longest without one.</source>
+        <translation>Fällt auf %1; am Tag der Abreise gewechselt, steht das Becken am längsten ohne Wasserwechsel.</translation>
+    </message>
+    <message>
+        <source>It cannot wait: overdue from %1.</source>
+        <translation>Kann nicht warten: überfällig ab %1.</translation>
+    </message>
+    <message>
+        <source>It may wait until %1.</source>
+        <translation>Kann bis %1 warten.</translation>
+    </message>
+    <message>
+        <source>It was not entered for this tank so far; it can wait.</source>
+        <translation>Wurde für dieses Becken bisher nicht eingetragen; kann warten.</translation>
+    </message>
+    <message>
+        <source>A round left out gives way to the next one.</source>
+        <translation>Eine ausgelassene Runde weicht der nächsten.</translation>
+    </message>
+    <message>
+        <source>No work for a helper and not to be brought forward: %1 on the return.</source>
+        <translation>Keine Arbeit für einen Helfer und nicht vorzuziehen: %1 bei der Rückkehr.</translation>
+    </message>
+    <message>
+        <source>%1 out, %1 in.</source>
+        <translation>%1 heraus, %1 hinein.</translation>
+    </message>
+    <message>
+        <source>%1 out, %1 of &quot;%2&quot; in.</source>
+        <translation>%1 heraus, %1 von „%2“ hinein.</translation>
+    </message>
+    <message>
+        <source>%1 of the water; the litres of this tank are not known, so mark the line on the glass.</source>
+        <translation>%1 des Wassers; die Liter dieses Beckens sind nicht bekannt, daher die Linie am Glas kennzeichnen.</translation>
+    </message>
+    <message>
+        <source>To write down: %1.</source>
+        <translation>Zu notieren: %1.</translation>
+    </message>
+    <message>
+        <source>%1: in on %2.</source>
+        <translation>%1: eingesetzt am %2.</translation>
+    </message>
+    <message>
+        <source>Serviced on %1, too near the journey to see how the filter took it.</source>
+        <translation>Gereinigt am %1, zu nah an der Reise, um zu sehen, wie der Filter es vertragen hat.</translation>
+    </message>
+    <message>
+        <source>Changed on %1.</source>
+        <translation>Geändert am %1.</translation>
+    </message>
+    <message>
+        <source>Animals: %1.</source>
+        <translation>Tiere: %1.</translation>
+    </message>
+    <message>
+        <source>No animals are in it.</source>
+        <translation>Es sind keine Tiere darin.</translation>
+    </message>
+    <message>
+        <source>Water between %1 and %2 °C.</source>
+        <translation>Wasser zwischen %1 und %2 °C.</translation>
+    </message>
+    <message>
+        <source>Light %1 hours a day, by its timer.</source>
+        <translation>Licht %1 Stunden am Tag, über die Zeitschaltuhr.</translation>
+    </message>
+    <message>
+        <source>CO₂ %1 hours a day, by its timer; small bubbles rise while it is on.</source>
+        <translation>CO₂ %1 Stunden am Tag, über die Zeitschaltuhr; solange es an ist, steigen kleine Blasen auf.</translation>
+    </message>
+    <message>
+        <source>Look for a minute before anything is touched: the filter runs, the floor is dry, the water stands at its mark, the thermometer shows what it should.</source>
+        <translation>Eine Minute hinsehen, bevor etwas angefasst wird: Der Filter läuft, der Boden ist trocken, das Wasser steht an der Marke, das Thermometer zeigt, was es soll.</translation>
+    </message>
+    <message>
+        <source>Animals: are they there, do they breathe calmly, do they come to food?</source>
+        <translation>Tiere: Sind sie da, atmen sie ruhig, kommen sie zum Futter?</translation>
+    </message>
+    <message>
+        <source>Feed the packet of the day. No packet, no food.</source>
+        <translation>Das Päckchen des Tages füttern. Kein Päckchen, kein Futter.</translation>
+    </message>
+    <message>
+        <source>Feed the packet of the day (%1). No packet, no food.</source>
+        <translation>Das Päckchen des Tages füttern (%1). Kein Päckchen, kein Futter.</translation>
+    </message>
+    <message>
+        <source>No food beyond the packets, also when they beg.</source>
+        <translation>Kein Futter über die Päckchen hinaus, auch wenn die Tiere betteln.</translation>
+    </message>
+    <message>
+        <source>No fertiliser, no medicine, nothing out of a bottle that this sheet does not name.</source>
+        <translation>Kein Dünger, kein Arzneimittel, nichts aus einer Flasche, die dieses Blatt nicht nennt.</translation>
+    </message>
+    <message>
+        <source>Do not open or clean the filter.</source>
+        <translation>Den Filter nicht öffnen und nicht reinigen.</translation>
+    </message>
+    <message>
+        <source>No new animals or plants, and none from one tank into another.</source>
+        <translation>Keine neuen Tiere oder Pflanzen, und keine aus einem Becken in ein anderes.</translation>
+    </message>
+    <message>
+        <source>Do not turn heater, lamp or timers.</source>
+        <translation>Heizer, Lampe und Zeitschaltuhren nicht verstellen.</translation>
+    </message>
+    <message>
+        <source>Do not turn the CO₂ up. Close its valve only where this sheet says so.</source>
+        <translation>Das CO₂ nicht aufdrehen. Das Ventil nur schließen, wo dieses Blatt es sagt.</translation>
+    </message>
+    <message>
+        <source>No hand in the water while plugs are in their sockets.</source>
+        <translation>Keine Hand ins Wasser, solange Stecker in den Steckdosen sind.</translation>
+    </message>
+    <message>
+        <source>Net, bucket and pad stay with their tank.</source>
+        <translation>Kescher, Eimer und Schwamm bleiben bei ihrem Becken.</translation>
+    </message>
+    <message>
+        <source>Nothing out of a tank goes into drains, ponds or streams.</source>
+        <translation>Nichts aus einem Becken gelangt in Abfluss, Teich oder Bach.</translation>
+    </message>
+    <message>
+        <source>Count the animals and watch them feed.</source>
+        <translation>Die Tiere zählen und ihnen beim Fressen zusehen.</translation>
+    </message>
+    <message>
+        <source>Read ammonia, nitrite, pH and temperature in every tank before the first change.</source>
+        <translation>Ammonium, Nitrit, pH und Temperatur in jedem Becken vor dem ersten Wasserwechsel messen.</translation>
+    </message>
+    <message>
+        <source>Look at flow, gas, water lines, hoses and the floor under them.</source>
+        <translation>Strömung, Gas, Wasserlinien, Schläuche und den Boden darunter ansehen.</translation>
+    </message>
+    <message>
+        <source>Hold the readings against what was forecast for the days away.</source>
+        <translation>Die Messwerte mit dem vergleichen, was für die Tage der Abwesenheit vorhergesagt war.</translation>
+    </message>
+    <message>
+        <source>Type in what the helper did, on the days it was done.</source>
+        <translation>Eintippen, was der Helfer getan hat, an den Tagen, an denen es getan wurde.</translation>
+    </message>
+    <message>
+        <source>Bring light, CO₂ and dose back in steps, not on the first evening.</source>
+        <translation>Licht, CO₂ und Dosis schrittweise zurückstellen, nicht am ersten Abend.</translation>
+    </message>
+    <message>
+        <source>Call.</source>
+        <translation>Anrufen.</translation>
+    </message>
+    <message>
+        <source>Close the valve of the CO₂ cylinder.</source>
+        <translation>Das Ventil der CO₂-Flasche schließen.</translation>
+    </message>
+    <message>
+        <source>Switch on the air pump, or lift the outlet until the surface moves.</source>
+        <translation>Luftpumpe einschalten oder den Auslauf anheben, bis sich die Oberfläche bewegt.</translation>
+    </message>
+    <message>
+        <source>Fish hang at the surface or breathe fast, shrimp climb to the water line.</source>
+        <translation>Fische hängen an der Oberfläche oder atmen schnell, Garnelen klettern zur Wasserlinie.</translation>
+    </message>
+    <message>
+        <source>Water on the floor, or a water line that falls.</source>
+        <translation>Wasser auf dem Boden oder ein sinkender Wasserstand.</translation>
+    </message>
+    <message>
+        <source>Touch no wet plug or strip. Cut the power at the board, with dry hands on a dry floor.</source>
+        <translation>Keinen nassen Stecker und keine nasse Steckdosenleiste anfassen. Den Strom am Sicherungskasten abschalten, mit trockenen Händen auf trockenem Boden.</translation>
+    </message>
+    <message>
+        <source>Close the valves that are marked on the hoses.</source>
+        <translation>Die an den Schläuchen markierten Hähne schließen.</translation>
+    </message>
+    <message>
+        <source>Water or metal tingles.</source>
+        <translation>Wasser oder Metall kribbelt.</translation>
+    </message>
+    <message>
+        <source>Hand away, touch nothing more; cut the power at the board.</source>
+        <translation>Hand weg, nichts mehr anfassen; den Strom am Sicherungskasten abschalten.</translation>
+    </message>
+    <message>
+        <source>The filter is silent or its outlet stands still.</source>
+        <translation>Der Filter ist still, oder sein Auslauf steht.</translation>
+    </message>
+    <message>
+        <source>Switch on the air pump.</source>
+        <translation>Luftpumpe einschalten.</translation>
+    </message>
+    <message>
+        <source>After an hour or more do not start it again: what stands in it has gone foul.</source>
+        <translation>Nach einer Stunde oder mehr nicht wieder einschalten: Was darin steht, ist faulig geworden.</translation>
+    </message>
+    <message>
+        <source>Battery air pump into the tank with most animals first.</source>
+        <translation>Batterie-Luftpumpe zuerst ins Becken mit den meisten Tieren.</translation>
+    </message>
+    <message>
+        <source>No food.</source>
+        <translation>Kein Futter.</translation>
+    </message>
+    <message>
+        <source>After an hour: call.</source>
+        <translation>Nach einer Stunde: anrufen.</translation>
+    </message>
+    <message>
+        <source>The power is out.</source>
+        <translation>Der Strom ist ausgefallen.</translation>
+    </message>
+    <message>
+        <source>The water is over %1 or under %2 °C.</source>
+        <translation>Das Wasser hat über %1 oder unter %2 °C.</translation>
+    </message>
+    <message>
+        <source>Add neither ice nor hot water.</source>
+        <translation>Weder Eis noch heißes Wasser zugeben.</translation>
+    </message>
+    <message>
+        <source>An animal lies dead, or is missing for two days.</source>
+        <translation>Ein Tier liegt tot da oder fehlt seit zwei Tagen.</translation>
+    </message>
+    <message>
+        <source>Take it out with the net of this tank, gloves on; wrap it and keep it cold.</source>
+        <translation>Mit dem Kescher dieses Beckens herausnehmen, mit Handschuhen; einwickeln und kühl lagern.</translation>
+    </message>
+    <message>
+        <source>Count the others and take a picture of them.</source>
+        <translation>Die anderen zählen und fotografieren.</translation>
+    </message>
+    <message>
+        <source>The water is white, or smells of rot or of bad eggs.</source>
+        <translation>Das Wasser ist weiß oder riecht nach Fäulnis oder faulen Eiern.</translation>
+    </message>
+    <message>
+        <source>No food. Switch on the air pump.</source>
+        <translation>Kein Futter. Luftpumpe einschalten.</translation>
+    </message>
+    <message>
+        <source>Take a picture.</source>
+        <translation>Ein Foto machen.</translation>
+    </message>
+    <message>
+        <source>The gas alarm sounds, or you feel dizzy in the room.</source>
+        <translation>Der Gasalarm ertönt, oder im Raum wird einem schwindelig.</translation>
+    </message>
+    <message>
+        <source>Go out at once and leave the door open; nobody goes in after you without air.</source>
+        <translation>Sofort hinausgehen und die Tür offen lassen; niemand geht ohne Atemluft hinterher.</translation>
+    </message>
+    <message>
+        <source>Call the emergency number of the place, then the keeper.</source>
+        <translation>Den örtlichen Notruf wählen, dann die Halterin oder den Halter anrufen.</translation>
+    </message>
+    <message>
+        <source>Call %1.</source>
+        <translation>%1 anrufen.</translation>
+    </message>
+    <message>
+        <source>No number has been entered.</source>
+        <translation>Es ist keine Nummer eingetragen.</translation>
+    </message>
+    <message>
+        <source>Sick animals are for a veterinarian or a fish-health professional: no medicine before their word.</source>
+        <translation>Kranke Tiere gehören in tierärztliche oder fischgesundheitlich fachkundige Hände: vorher keine Medikamente.</translation>
+    </message>
+    <message>
+        <source>Common practice, to be judged by the keeper.</source>
+        <translation>Gängige Praxis, von der Halterin oder dem Halter abzuwägen.</translation>
+    </message>
+    <message>
+        <source>Where a label, a local rule or somebody licensed for the work says otherwise, that counts and not this sheet.</source>
+        <translation>Wo ein Etikett, eine örtliche Vorschrift oder eine für die Arbeit zugelassene Person etwas anderes sagt, gilt das und nicht dieses Blatt.</translation>
+    </message>
 </context>
 <context>
     <name>Import</name>
@@ -3577,6 +5128,38 @@
     <message>
         <source>This is a tank file, not a table.</source>
         <translation>Das ist eine Beckendatei, keine Tabelle.</translation>
+    </message>
+    <message>
+        <source>%1, row 1</source>
+        <translation>%1, Zeile 1</translation>
+    </message>
+    <message>
+        <source>There is no column &quot;%1&quot;.</source>
+        <translation>Es gibt keine Spalte &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>%1, row %2</source>
+        <translation>%1, Zeile %2</translation>
+    </message>
+    <message>
+        <source>A journey needs a day of leaving and a later day of return, as 2026-12-23.</source>
+        <translation>Eine Reise braucht einen Abreisetag und einen späteren Rückkehrtag, etwa 2026-12-23.</translation>
+    </message>
+    <message>
+        <source>Its version is not 1.</source>
+        <translation>Die Version ist nicht 1.</translation>
+    </message>
+    <message>
+        <source>There is no such key: &quot;%1&quot;.</source>
+        <translation>Einen solchen Schlüssel gibt es nicht: &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is empty.</source>
+        <translation>&quot;%1&quot; ist leer.</translation>
+    </message>
+    <message>
+        <source>A template has no key.</source>
+        <translation>Eine Vorlage hat keinen Schlüssel.</translation>
     </message>
 </context>
 <context>
@@ -3681,6 +5264,14 @@
         <source>Forecast of %1</source>
         <translation>Vorhersage vom %1</translation>
     </message>
+    <message>
+        <source>Forecast of %1, a new one is running</source>
+        <translation>Vorhersage von %1, eine neue läuft</translation>
+    </message>
+    <message>
+        <source>The first forecast is running</source>
+        <translation>Die erste Vorhersage läuft</translation>
+    </message>
 </context>
 <context>
     <name>LaneAccess</name>
@@ -3773,6 +5364,11 @@
         <comment>further overdue work, folded</comment>
         <translation>+%1</translation>
     </message>
+    <message>
+        <source>%1, today</source>
+        <comment>work on a chip</comment>
+        <translation>%1, heute</translation>
+    </message>
 </context>
 <context>
     <name>LanePainter</name>
@@ -3794,6 +5390,237 @@
     <message>
         <source>layout %1</source>
         <translation>Layout %1</translation>
+    </message>
+</context>
+<context>
+    <name>Limits</name>
+    <message>
+        <source>%1, field &quot;%2&quot;</source>
+        <translation>%1, Feld &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>gängige Praxis</translation>
+    </message>
+    <message>
+        <source>Free ammonia with animals</source>
+        <translation>Freies Ammoniak mit Tieren</translation>
+    </message>
+    <message>
+        <source>From here on a water change is asked for at once.</source>
+        <translation>Ab hier wird sofort ein Wasserwechsel verlangt.</translation>
+    </message>
+    <message>
+        <source>trade limit; UF/IFAS FA16 puts harm above 0.05 mg/L</source>
+        <translation>Grenze der Praxis; UF/IFAS FA16 sieht Schäden ab über 0,05 mg/L</translation>
+    </message>
+    <message>
+        <source>Nitrite with animals</source>
+        <translation>Nitrit mit Tieren</translation>
+    </message>
+    <message>
+        <source>SRAC 462</source>
+        <translation>SRAC 462</translation>
+    </message>
+    <message>
+        <source>Nitrite with animals, water poor in chloride</source>
+        <translation>Nitrit mit Tieren, chloridarmes Wasser</translation>
+    </message>
+    <message>
+        <source>Takes the place of the other where chloride is low.</source>
+        <translation>Tritt bei wenig Chlorid an die Stelle der anderen Grenze.</translation>
+    </message>
+    <message>
+        <source>MSD/Merck Veterinary Manual, table of environmental diseases</source>
+        <translation>MSD/Merck Veterinary Manual, Tabelle der umweltbedingten Krankheiten</translation>
+    </message>
+    <message>
+        <source>Water poor in chloride</source>
+        <translation>Chloridarmes Wasser</translation>
+    </message>
+    <message>
+        <source>Below it the stricter limit for nitrite counts.</source>
+        <translation>Darunter gilt die strengere Grenze für Nitrit.</translation>
+    </message>
+    <message>
+        <source>highest band of the British Columbia guideline, from memory</source>
+        <translation>höchste Stufe der Richtlinie von British Columbia, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Total ammonia without animals</source>
+        <translation>Gesamtammonium ohne Tiere</translation>
+    </message>
+    <message>
+        <source>From here on a large water change is asked for, for the plants&apos; sake.</source>
+        <translation>Ab hier wird ein großer Wasserwechsel verlangt, den Pflanzen zuliebe.</translation>
+    </message>
+    <message>
+        <source>judgement after Cao et al. 2007; stem plants bear more</source>
+        <translation>Abwägung nach Cao et al. 2007; Stängelpflanzen vertragen mehr</translation>
+    </message>
+    <message>
+        <source>Free ammonia that slows the filter</source>
+        <translation>Freies Ammoniak, das den Filter bremst</translation>
+    </message>
+    <message>
+        <source>From here on a change is asked for while a tank cycles.</source>
+        <translation>Ab hier wird während der Einfahrphase ein Wechsel verlangt.</translation>
+    </message>
+    <message>
+        <source>common practice; nitrite oxidisers are held back first</source>
+        <translation>gängige Praxis; Nitritoxidierer werden zuerst gehemmt</translation>
+    </message>
+    <message>
+        <source>Nitrite while a tank cycles without animals</source>
+        <translation>Nitrit in der Einfahrphase ohne Tiere</translation>
+    </message>
+    <message>
+        <source>Above it the lane says so.</source>
+        <translation>Darüber meldet es die Bahn.</translation>
+    </message>
+    <message>
+        <source>judgement</source>
+        <translation>Abwägung</translation>
+    </message>
+    <message>
+        <source>Nitrate with animals</source>
+        <translation>Nitrat mit Tieren</translation>
+    </message>
+    <message>
+        <source>Above it a water change is asked for.</source>
+        <translation>Darüber wird ein Wasserwechsel verlangt.</translation>
+    </message>
+    <message>
+        <source>trade limit over source water; common practice</source>
+        <translation>Grenze der Praxis über dem Ausgangswasser; gängige Praxis</translation>
+    </message>
+    <message>
+        <source>Nitrate in any tank</source>
+        <translation>Nitrat in jedem Becken</translation>
+    </message>
+    <message>
+        <source>Above it a water change is asked for, animals or not.</source>
+        <translation>Darüber wird ein Wasserwechsel verlangt, mit oder ohne Tiere.</translation>
+    </message>
+    <message>
+        <source>Where a change for nitrate aims</source>
+        <translation>Zielwert eines Wechsels wegen Nitrat</translation>
+    </message>
+    <message>
+        <source>Used where the tank has no target band of its own.</source>
+        <translation>Gilt, wo das Becken keinen eigenen Zielbereich hat.</translation>
+    </message>
+    <message>
+        <source>Hardness above the target band</source>
+        <translation>Härte über dem Zielbereich</translation>
+    </message>
+    <message>
+        <source>With hardening rock, more changes are asked for above it.</source>
+        <translation>Bei aufhärtendem Gestein werden darüber mehr Wechsel verlangt.</translation>
+    </message>
+    <message>
+        <source>Total ammonia that counts as clear</source>
+        <translation>Gesamtammonium, das als klar gilt</translation>
+    </message>
+    <message>
+        <source>Tells the phases of a cycle; with animals the lane says so above it.</source>
+        <translation>Unterscheidet die Abschnitte der Einfahrphase; mit Tieren meldet es die Bahn darüber.</translation>
+    </message>
+    <message>
+        <source>Nitrite that counts as clear</source>
+        <translation>Nitrit, das als klar gilt</translation>
+    </message>
+    <message>
+        <source>Tells the phases of a cycle.</source>
+        <translation>Unterscheidet die Abschnitte der Einfahrphase.</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide with animals</source>
+        <translation>Kohlendioxid mit Tieren</translation>
+    </message>
+    <message>
+        <source>Above it the lane says so, and no animal goes in.</source>
+        <translation>Darüber meldet es die Bahn, und kein Tier zieht ein.</translation>
+    </message>
+    <message>
+        <source>common practice; fish medicine texts aim below 20, toxic above 40</source>
+        <translation>gängige Praxis; Texte zur Fischmedizin zielen auf unter 20, giftig über 40</translation>
+    </message>
+    <message>
+        <source>Warm</source>
+        <translation>Warm</translation>
+    </message>
+    <message>
+        <source>Above it gates stay shut and the lane says so.</source>
+        <translation>Darüber bleiben Freigaben geschlossen, und die Bahn meldet es.</translation>
+    </message>
+    <message>
+        <source>Cool</source>
+        <translation>Kühl</translation>
+    </message>
+    <message>
+        <source>Below it gates stay shut and the lane says so.</source>
+        <translation>Darunter bleiben Freigaben geschlossen, und die Bahn meldet es.</translation>
+    </message>
+    <message>
+        <source>Low carbonate hardness</source>
+        <translation>Niedrige Karbonathärte</translation>
+    </message>
+    <message>
+        <source>Below it the lane says so: pH may fall and nitrification stall.</source>
+        <translation>Darunter meldet es die Bahn: Der pH-Wert kann fallen und die Nitrifikation stocken.</translation>
+    </message>
+    <message>
+        <source>your own limit: %1</source>
+        <translation>eigene Grenze: %1</translation>
+    </message>
+    <message>
+        <source>There is no limit &quot;%1&quot;.</source>
+        <translation>Es gibt keine Grenze &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>Take one of those the guide lists.</source>
+        <translation>Eine der im Leitfaden aufgeführten nehmen.</translation>
+    </message>
+    <message>
+        <source>This limit is published and not the keeper&apos;s to set.</source>
+        <translation>Diese Grenze ist veröffentlicht und nicht frei einstellbar.</translation>
+    </message>
+    <message>
+        <source>Set a stricter gate or a target band instead.</source>
+        <translation>Stattdessen eine strengere Freigabe oder einen Zielbereich festlegen.</translation>
+    </message>
+    <message>
+        <source>There is no such field.</source>
+        <translation>Ein solches Feld gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Known are: id, value, source.</source>
+        <translation>Bekannt sind: id, value, source.</translation>
+    </message>
+    <message>
+        <source>A number from %1 to %2 %3 is missing here.</source>
+        <translation>Hier fehlt eine Zahl von %1 bis %2 %3.</translation>
+    </message>
+    <message>
+        <source>Write it without quotation marks, with a decimal point.</source>
+        <translation>Ohne Anführungszeichen und mit Dezimalpunkt schreiben.</translation>
+    </message>
+    <message>
+        <source>It is not said where the figure comes from.</source>
+        <translation>Es fehlt die Angabe, woher die Zahl stammt.</translation>
+    </message>
+    <message>
+        <source>Name a publication, or write that it is your own experience.</source>
+        <translation>Eine Veröffentlichung nennen oder schreiben, dass es eigene Erfahrung ist.</translation>
+    </message>
+    <message>
+        <source>It lies above the limit for warm water.</source>
+        <translation>Sie liegt über der Grenze für warmes Wasser.</translation>
+    </message>
+    <message>
+        <source>Set one of the two so that they leave a range between them.</source>
+        <translation>Eine der beiden so setzen, dass ein Bereich dazwischen bleibt.</translation>
     </message>
 </context>
 <context>
@@ -3924,6 +5751,52 @@
             <numerusform>%n Tag über</numerusform>
             <numerusform>%n Tage über</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>• %1</source>
+        <translation>• %1</translation>
+    </message>
+    <message>
+        <source>The PDF could not be written.</source>
+        <translation>Das PDF ließ sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>Choose a folder that may be written to.</source>
+        <translation>Einen Ordner wählen, in den geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>PaperOut</name>
+    <message>
+        <source>%1: sent to the printer.</source>
+        <translation>%1: an den Drucker geschickt.</translation>
+    </message>
+    <message>
+        <source>The printer did not take the pages.</source>
+        <translation>Der Drucker hat die Seiten nicht angenommen.</translation>
+    </message>
+    <message>
+        <source>Look at the printer, or print to a PDF file.</source>
+        <translation>Den Drucker prüfen oder in eine PDF-Datei drucken.</translation>
+    </message>
+    <message>
+        <source>Print to a PDF file</source>
+        <translation>In eine PDF-Datei drucken</translation>
+    </message>
+    <message>
+        <source>Printed to %1</source>
+        <translation>Gedruckt nach %1</translation>
     </message>
 </context>
 <context>
@@ -4251,6 +6124,18 @@
             <numerusform>%n Tagen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Of 1 date of %1 that has come about, the 8-in-10 range held it.</source>
+        <translation>1 eingetretener Termin für %1: Er lag im 8-von-10-Bereich.</translation>
+    </message>
+    <message>
+        <source>Of 1 date of %1 that has come about, the 8-in-10 range did not hold it.</source>
+        <translation>1 eingetretener Termin für %1: Er lag nicht im 8-von-10-Bereich.</translation>
+    </message>
+    <message>
+        <source>Of %1 dates of %2 that have come about, the 8-in-10 ranges held %3.</source>
+        <translation>Von %1 eingetretenen Terminen für %2 lagen %3 im 8-von-10-Bereich.</translation>
+    </message>
 </context>
 <context>
     <name>Reading</name>
@@ -4289,6 +6174,191 @@
     <message>
         <source>Look at the decimal mark and the unit; it goes from %1 to %2 %3.</source>
         <translation>Sieh auf das Dezimalzeichen und die Einheit; er geht von %1 bis %2 %3.</translation>
+    </message>
+</context>
+<context>
+    <name>Regimen</name>
+    <message>
+        <source>The dose has no name yet: what is dosed?</source>
+        <translation>Die Dosis hat noch keinen Namen: Was wird dosiert?</translation>
+    </message>
+    <message>
+        <source>The amount of one dose is not stated.</source>
+        <translation>Die Menge einer Dosis ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>What is dosed holds nothing yet: choose a salt, say how strong the stock is, or type the label&apos;s mg in a mL.</source>
+        <translation>Das Dosierte enthält noch nichts: ein Salz wählen, die Stärke der Stammlösung angeben oder die mg je mL vom Etikett eintippen.</translation>
+    </message>
+    <message>
+        <source>No days are chosen: give days between doses, or weekdays.</source>
+        <translation>Es sind keine Tage gewählt: Tage zwischen den Dosen oder Wochentage angeben.</translation>
+    </message>
+    <message>
+        <source>The day from which it is dosed is not stated.</source>
+        <translation>Der Tag, ab dem dosiert wird, ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Its last day lies before its first.</source>
+        <translation>Der letzte Tag liegt vor dem ersten.</translation>
+    </message>
+</context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>There is no tank &quot;%1&quot;.</source>
+        <translation>Es gibt kein Becken &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>There are: %1.</source>
+        <translation>Vorhanden sind: %1.</translation>
+    </message>
+    <message>
+        <source>%1 has no layout to review.</source>
+        <translation>%1 hat keine Einrichtung für einen Rückblick.</translation>
+    </message>
+    <message>
+        <source>There is no report &quot;%1&quot;.</source>
+        <translation>Es gibt keinen Bericht &quot;%1&quot;.</translation>
+    </message>
+</context>
+<context>
+    <name>Reset</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Carrying on and starting afresh are compared for a layout that is running, in a tank whose litres are known.</source>
+        <translation>Weiterführen und Neuanfang werden für eine laufende Einrichtung verglichen, in einem Becken mit bekannten Litern.</translation>
+    </message>
+    <message>
+        <source>Give the tank&apos;s dimensions, or the litres measured on flood day.</source>
+        <translation>Die Maße des Beckens oder die am Tag der Flutung gemessenen Liter angeben.</translation>
+    </message>
+    <message>
+        <source>a day</source>
+        <translation>einen Tag</translation>
+    </message>
+    <message>
+        <source>Readings clear for</source>
+        <translation>Messwerte klar für</translation>
+    </message>
+    <message>
+        <source>Carry on</source>
+        <translation>Weiterführen</translation>
+    </message>
+    <message>
+        <source>changes</source>
+        <translation>Wechsel</translation>
+    </message>
+    <message>
+        <source>Start afresh</source>
+        <translation>Neu anfangen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>clear now</source>
+        <translation>jetzt klar</translation>
+    </message>
+    <message>
+        <source>%1, 8 in 10</source>
+        <translation>%1, 8 von 10</translation>
+    </message>
+    <message>
+        <source>from %1; not by %2: %3</source>
+        <translation>ab %1; bis %2 nicht: %3</translation>
+    </message>
+    <message>
+        <source>not by %1: %2</source>
+        <translation>bis %1 nicht: %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>On neither way do the readings clear for the first animals within the forecast.</source>
+        <translation>Auf keinem der beiden Wege werden die Messwerte innerhalb der Vorhersage klar für die ersten Tiere.</translation>
+    </message>
+    <message>
+        <source>Carrying on clears for the first animals; a fresh start does not within the forecast.</source>
+        <translation>Beim Weiterführen werden die Messwerte klar für die ersten Tiere; beim Neuanfang innerhalb der Vorhersage nicht.</translation>
+    </message>
+    <message>
+        <source>A fresh start clears for the first animals; carrying on does not within the forecast.</source>
+        <translation>Beim Neuanfang werden die Messwerte klar für die ersten Tiere; beim Weiterführen innerhalb der Vorhersage nicht.</translation>
+    </message>
+    <message>
+        <source>Both ways clear for the first animals at about the same time.</source>
+        <translation>Auf beiden Wegen werden die Messwerte etwa zur selben Zeit klar für die ersten Tiere.</translation>
+    </message>
+    <message>
+        <source>A fresh start clears for the first animals about %1 later than carrying on, by the middle members.</source>
+        <translation>Beim Neuanfang werden die Messwerte etwa %1 später klar für die ersten Tiere als beim Weiterführen, nach den mittleren Läufen.</translation>
+    </message>
+    <message>
+        <source>A fresh start clears for the first animals about %1 earlier than carrying on, by the middle members.</source>
+        <translation>Beim Neuanfang werden die Messwerte etwa %1 früher klar für die ersten Tiere als beim Weiterführen, nach den mittleren Läufen.</translation>
+    </message>
+    <message>
+        <source>Carrying on as planned: in %1 days %2 water changes, %3.</source>
+        <translation>Weiterführen wie geplant: in %1 Tagen %2 Wasserwechsel, %3.</translation>
+    </message>
+    <message>
+        <source>A fresh start: in %1 days %2 water changes, %3, and filling the tank anew besides.</source>
+        <translation>Ein Neuanfang: in %1 Tagen %2 Wasserwechsel, %3, dazu das neue Füllen des Beckens.</translation>
+    </message>
+    <message>
+        <source>Carrying on is fitted to %1 readings of this layout.</source>
+        <translation>Das Weiterführen ist an %1 Messwerte dieser Einrichtung angepasst.</translation>
+    </message>
+    <message>
+        <source>The readings of this layout contradict the model, so carrying on is shown with the wide bands of no readings at all.</source>
+        <translation>Die Messwerte dieser Einrichtung widersprechen dem Modell, daher erscheint das Weiterführen mit den breiten Bändern ganz ohne Messwerte.</translation>
+    </message>
+    <message>
+        <source>The fresh start has no reading to rest on: it is the prior for %1, today, with the same bed new, the same planting, water and gas, no animals and no feed.</source>
+        <translation>Der Neuanfang kann sich auf keinen Messwert stützen: Er ist die Vorannahme für %1, heute, mit demselben Bodengrund in neu, gleicher Bepflanzung, gleichem Wasser und CO2, ohne Tiere und ohne Futter.</translation>
+    </message>
+    <message>
+        <source>Nothing was learned from earlier layouts for it: none of the row has enough readings and something in common, or learning is switched off.</source>
+        <translation>Aus früheren Einrichtungen wurde dafür nichts gelernt: Keine der Reihe hat genug Messwerte und etwas gemeinsam, oder das Lernen ist ausgeschaltet.</translation>
+    </message>
+    <message>
+        <source>Ammonia and nitrite alone are forecast. Plants, algae, animals, money and the evening it takes are yours to weigh.</source>
+        <translation>Vorhergesagt werden nur Ammonium und Nitrit. Pflanzen, Algen, Tiere, Geld und der Abend, den es kostet, sind selbst abzuwägen.</translation>
+    </message>
+    <message>
+        <source>new media</source>
+        <translation>neue Filtermedien</translation>
+    </message>
+    <message>
+        <source>mature media, a third of a filter</source>
+        <translation>reife Filtermedien, ein Drittel eines Filters</translation>
+    </message>
+    <message>
+        <source>new media and a bacteria starter</source>
+        <translation>neue Filtermedien und Starterbakterien</translation>
+    </message>
+    <message>
+        <source>a dry start</source>
+        <translation>Trockenstart</translation>
+    </message>
+    <message>
+        <source>a dark start</source>
+        <translation>Dunkelstart</translation>
+    </message>
+    <message>
+        <source>a fresh start</source>
+        <translation>Neuanfang</translation>
+    </message>
+    <message>
+        <source>carrying on</source>
+        <translation>Weiterführen</translation>
     </message>
 </context>
 <context>
@@ -4439,6 +6509,113 @@
     </message>
 </context>
 <context>
+    <name>RoundPaper</name>
+    <message>
+        <source>not read before</source>
+        <translation>zuvor nicht gemessen</translation>
+    </message>
+    <message>
+        <source>last %1, %2</source>
+        <translation>zuletzt %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Before hands go in</source>
+        <translation>Bevor Hände ins Becken gehen</translation>
+    </message>
+    <message>
+        <source>Seen: animals, plants, algae, flow, leaks</source>
+        <translation>Gesehen: Tiere, Pflanzen, Algen, Strömung, Lecks</translation>
+    </message>
+    <message>
+        <source>Work, and what is seen</source>
+        <translation>Arbeiten und was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>%1, seen:</source>
+        <translation>%1, gesehen:</translation>
+    </message>
+    <message>
+        <source>steps %1</source>
+        <translation>Stufen %1</translation>
+    </message>
+    <message>
+        <source>wait %1 min</source>
+        <translation>%1 min warten</translation>
+    </message>
+    <message>
+        <source>good until %1</source>
+        <translation>haltbar bis %1</translation>
+    </message>
+    <message>
+        <source>No reading is due.</source>
+        <translation>Keine Messung ist fällig.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
+        <source>☐ %1, %2</source>
+        <translation>☐ %1, %2</translation>
+    </message>
+    <message>
+        <source>The whole row</source>
+        <translation>Die ganze Reihe</translation>
+    </message>
+    <message>
+        <source>Round sheet, kit by kit</source>
+        <translation>Rundgangsblatt, Test für Test</translation>
+    </message>
+    <message>
+        <source>Round sheet, tank by tank</source>
+        <translation>Rundgangsblatt, Becken für Becken</translation>
+    </message>
+</context>
+<context>
+    <name>RowPaper</name>
+    <message>
+        <source>%1 %2, %3</source>
+        <comment>symbol, value, day</comment>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>No tank of the row is running.</source>
+        <translation>Kein Becken der Reihe ist in Betrieb.</translation>
+    </message>
+    <message>
+        <source>Newest readings</source>
+        <translation>Neueste Messwerte</translation>
+    </message>
+    <message>
+        <source>Next work</source>
+        <translation>Nächste Arbeiten</translation>
+    </message>
+    <message>
+        <source>Forecast</source>
+        <translation>Vorhersage</translation>
+    </message>
+    <message>
+        <source>The whole row</source>
+        <translation>Die ganze Reihe</translation>
+    </message>
+    <message>
+        <source>Summary, tank by tank</source>
+        <translation>Übersicht, Becken für Becken</translation>
+    </message>
+</context>
+<context>
     <name>Sample</name>
     <message>
         <source>Invented, for looking around.</source>
@@ -4456,20 +6633,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1</source>
-        <translation>%1</translation>
-    </message>
-    <message>
         <source>%1 → %2</source>
         <translation>%1 → %2</translation>
-    </message>
-    <message>
-        <source>Caution. %1</source>
-        <translation>Vorsicht. %1</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Source: %1</source>
@@ -4484,16 +6649,16 @@
         <translation>große Wechsel treffen zusammen</translation>
     </message>
     <message>
-        <source>The PDF could not be written.</source>
-        <translation>Die PDF-Datei konnte nicht geschrieben werden.</translation>
-    </message>
-    <message>
-        <source>Choose a folder that may be written to.</source>
-        <translation>Wähle einen Ordner, in den geschrieben werden darf.</translation>
-    </message>
-    <message>
         <source>Worksheets</source>
         <translation>Rechenblätter</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Vorsicht: %1</translation>
+    </message>
+    <message>
+        <source>The whole row</source>
+        <translation>Die ganze Reihe</translation>
     </message>
 </context>
 <context>
@@ -4707,50 +6872,6 @@
         <translation>0,092 g Ammoniumstickstoff je g Eiweiß: Timmons und Ebeling 2013, zitiert in einem Aquaponik-Handbuch von 2021.</translation>
     </message>
     <message>
-        <source>Plain, unscented household bleach only, and never together with acid, vinegar, descaler, ammonia, alcohol or another cleaner: they set free poisonous gas. Gloves, eye protection, open window; bleach into water, away from the tanks. Rinse, treat with a dechlorinator, and test for zero chlorine before anything goes back. Label and safety data sheet come first.</source>
-        <translation>Nur einfache, unparfümierte Haushaltsbleiche, und nie zusammen mit Säure, Essig, Entkalker, Ammoniak, Alkohol oder einem anderen Reiniger: Sie setzen giftiges Gas frei. Handschuhe, Augenschutz, offenes Fenster; Bleiche ins Wasser, fern der Becken. Spülen, mit einem Entchlorer behandeln und auf null Chlor testen, bevor etwas zurückkommt. Etikett und Sicherheitsdatenblatt gehen vor.</translation>
-    </message>
-    <message>
-        <source>Chlorine that a test can find harms fish. Treat the new water before or while it goes in; when the tap runs straight into the tank, follow the conditioner&apos;s label, which usually counts the whole tank. Standing removes chlorine slowly and chloramine hardly at all.</source>
-        <translation>Chlor, das ein Test findet, schadet Fischen. Bereite das neue Wasser auf, bevor oder während es hineinkommt; läuft der Hahn direkt ins Becken, folge dem Etikett des Aufbereiters, das meist das ganze Becken zählt. Abstehen entfernt Chlor langsam und Chloramin kaum.</translation>
-    </message>
-    <message>
-        <source>Carbon dioxide is heavier than air and can suffocate people in cellars, cabinets and small rooms. Cylinder upright, chained, in its test date, with a regulator made for it; an alarm in small rooms; never refill or convert cylinders at home. Animals gasping: gas off, air on, change water.</source>
-        <translation>Kohlendioxid ist schwerer als Luft und kann Menschen in Kellern, Schränken und kleinen Räumen ersticken. Flasche aufrecht, angekettet, im gültigen Prüfdatum, mit passendem Druckminderer; in kleinen Räumen ein Warngerät; Flaschen nie zu Hause füllen oder umbauen. Schnappen Tiere nach Luft: Gas aus, Luft an, Wasser wechseln.</translation>
-    </message>
-    <message>
-        <source>Fish at the surface need air at once: air stone or more ripple, gas off, feed off. Warm water, haze, medicines and nights in dense planting all lower oxygen, most at dawn.</source>
-        <translation>Fische an der Oberfläche brauchen sofort Luft: Sprudelstein oder mehr Oberflächenbewegung, Gas aus, kein Futter. Warmes Wasser, Trübung, Arzneimittel und Nächte in dichter Bepflanzung senken den Sauerstoff, am meisten vor dem Morgen.</translation>
-    </message>
-    <message>
-        <source>Unplug heaters, pumps and lamps before hands go in and before draining; a heater cools for 15 minutes first. Each tank circuit behind a residual-current device, tested monthly; fixed wiring is for a qualified electrician under local rules.</source>
-        <translation>Heizer, Pumpen und Leuchten ausstecken, bevor Hände ins Wasser gehen und bevor abgelassen wird; ein Heizer kühlt vorher 15 Minuten ab. Jeder Beckenstromkreis hinter einem Fehlerstromschutzschalter, monatlich geprüft; feste Leitungen sind Sache einer Elektrofachkraft nach örtlichen Vorschriften.</translation>
-    </message>
-    <message>
-        <source>This is a weight, not a verdict on a floor. Whether a floor carries it depends on joists, span and what else stands there: ask the local building rules and a qualified structural engineer. Lift empty, in pairs; a 20 L bucket weighs 20 kg.</source>
-        <translation>Das ist ein Gewicht, kein Urteil über einen Boden. Ob ein Boden es trägt, hängt von Balken, Spannweite und dem Übrigen ab, was dort steht: Frag nach den örtlichen Bauvorschriften und bei einem Statikbüro. Leer heben, zu zweit; ein Eimer mit 20 L wiegt 20 kg.</translation>
-    </message>
-    <message>
-        <source>Weigh twice and reckon twice; name, strength and date on every bottle; away from food and children. Potassium nitrate feeds fire: no heat, no fuel, and check local law on keeping it. Ammonium salts never together with washing soda or another alkali.</source>
-        <translation>Zweimal wiegen und zweimal rechnen; Name, Stärke und Datum auf jede Flasche; fern von Lebensmitteln und Kindern. Kaliumnitrat nährt Feuer: keine Hitze, kein Brennstoff, und das örtliche Recht zur Aufbewahrung prüfen. Ammoniumsalze nie zusammen mit Soda oder einer anderen Lauge.</translation>
-    </message>
-    <message>
-        <source>Treated, salted or bleached water goes to the foul sewer as local rules say, never to gardens, storm drains or open water.</source>
-        <translation>Behandeltes, gesalzenes oder gebleichtes Wasser kommt nach örtlichen Regeln in die Kanalisation, nie in Gärten, Regenabläufe oder Gewässer.</translation>
-    </message>
-    <message>
-        <source>Sick animals are a matter for a veterinarian or a fish-health laboratory. Salt and medicines harm some plants and snails.</source>
-        <translation>Kranke Tiere sind Sache einer tierärztlichen Praxis oder eines Labors für Fischgesundheit. Salz und Arzneimittel schaden manchen Pflanzen und Schnecken.</translation>
-    </message>
-    <message>
-        <source>Buckets, cords and chemicals out of reach of children and pets; dry the floor at once.</source>
-        <translation>Eimer, Kabel und Chemikalien außer Reichweite von Kindern und Haustieren; den Boden sofort trocknen.</translation>
-    </message>
-    <message>
-        <source>Never lower the pH of a tank with acid over carbonate rock: the rock dissolves faster.</source>
-        <translation>Den pH eines Beckens mit Kalkgestein nie mit Säure senken: Das Gestein löst sich schneller.</translation>
-    </message>
-    <message>
         <source>Parameter</source>
         <translation>Parameter</translation>
     </message>
@@ -4801,10 +6922,6 @@
     <message>
         <source>More than a degree at once: split it for sensitive animals.</source>
         <translation>Mehr als ein Grad auf einmal: für empfindliche Tiere aufteilen.</translation>
-    </message>
-    <message>
-        <source>Dose %1 mg/L to keep it.</source>
-        <translation>Dosiere %1 mg/L, um es zu halten.</translation>
     </message>
     <message>
         <source>GH</source>
@@ -6247,10 +8364,6 @@
         <translation>Druck auf die Grundfläche, gemittelt</translation>
     </message>
     <message>
-        <source>Water over the outside base is counted, which errs on the heavy side of %1 L.</source>
-        <translation>Gezählt wird Wasser über der äußeren Grundfläche, was zur schweren Seite von %1 L irrt.</translation>
-    </message>
-    <message>
         <source>A bow is deeper than nothing and at most half as deep as the tank is long.</source>
         <translation>Ein Bogen ist tiefer als nichts und höchstens halb so tief, wie das Becken lang ist.</translation>
     </message>
@@ -6289,10 +8402,6 @@
     <message>
         <source>Water in the pores of the bed belongs to the tank. Buckets counted on the day of filling are better than any sum.</source>
         <translation>Wasser in den Poren des Bodengrunds gehört zum Becken. Am Tag des Füllens gezählte Eimer sind besser als jede Rechnung.</translation>
-    </message>
-    <message>
-        <source>Net volume reckoned as %1 L.</source>
-        <translation>Nettovolumen gerechnet als %1 L.</translation>
     </message>
     <message>
         <source>Net volume</source>
@@ -6378,6 +8487,172 @@
         <source>The formula and its figures are in %1.</source>
         <translation>Die Formel und ihre Zahlen sind in %1.</translation>
     </message>
+    <message>
+        <source>Write this acclimation to the record</source>
+        <translation>Diese Eingewöhnung ins Journal schreiben</translation>
+    </message>
+    <message>
+        <source>acclimation</source>
+        <translation>Eingewöhnung</translation>
+    </message>
+    <message>
+        <source>Dripped {drip} mL/min for {minutes} min.</source>
+        <translation>{drip} mL/min über {minutes} min getröpfelt.</translation>
+    </message>
+    <message>
+        <source>Dose {dose-k} mg/L to keep it.</source>
+        <translation>{dose-k} mg/L dosieren, um es zu halten.</translation>
+    </message>
+    <message>
+        <source>{power} W hold {tank} °C in a room of {room} °C; a heater of {least} to {most} W suits.</source>
+        <translation>{power} W halten {tank} °C in einem Raum mit {room} °C; ein Heizer mit {least} bis {most} W passt.</translation>
+    </message>
+    <message>
+        <source>Choose one of those listed.</source>
+        <translation>Einen der aufgeführten Werte wählen.</translation>
+    </message>
+    <message>
+        <source>source water &quot;%1&quot;, reckoned from its parts</source>
+        <translation>Ausgangswasser „%1“, aus seinen Teilen gerechnet</translation>
+    </message>
+    <message>
+        <source>source water &quot;%1&quot;, taken as free of salts</source>
+        <translation>Ausgangswasser „%1“, als salzfrei angenommen</translation>
+    </message>
+    <message>
+        <source>{bleach} mL of bleach in {litres} L.</source>
+        <translation>{bleach} mL Bleiche in {litres} L.</translation>
+    </message>
+    <message>
+        <source>Check the decimal mark of the pH.</source>
+        <translation>Das Dezimalzeichen des pH prüfen.</translation>
+    </message>
+    <message>
+        <source>Oxygen in balance with air at {temp} °C is {saturation} mg/L.</source>
+        <translation>Sauerstoff im Gleichgewicht mit der Luft bei {temp} °C: {saturation} mg/L.</translation>
+    </message>
+    <message>
+        <source>The rock adds no hardness that the kit can tell between two changes.</source>
+        <translation>Das Gestein bringt zwischen zwei Wasserwechseln keine Härte, die der Test erkennen kann.</translation>
+    </message>
+    <message>
+        <source>The rock adds {rise} degrees between two changes, {excess} above the source once settled.</source>
+        <translation>Das Gestein bringt {rise} Grad zwischen zwei Wasserwechseln, eingependelt {excess} über dem Ausgangswasser.</translation>
+    </message>
+    <message>
+        <source>Write this blend to the record</source>
+        <translation>Diesen Verschnitt ins Journal schreiben</translation>
+    </message>
+    <message>
+        <source>source water blended</source>
+        <translation>Ausgangswasser verschnitten</translation>
+    </message>
+    <message>
+        <source>{soft} L of soft and {hard} L of hard water.</source>
+        <translation>{soft} L weiches und {hard} L hartes Wasser.</translation>
+    </message>
+    <message>
+        <source>Name each as in %1=...</source>
+        <translation>Jeden Wert benennen wie in %1=...</translation>
+    </message>
+    <message>
+        <source>Water over the outside base is counted, which errs on the heavy side of {net} L.</source>
+        <translation>Gezählt wird Wasser über der Außengrundfläche; das liegt auf der schweren Seite von {net} L.</translation>
+    </message>
+    <message>
+        <source>Net volume reckoned as {net} L.</source>
+        <translation>Nettovolumen gerechnet: {net} L.</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfExchange</name>
+    <message>
+        <source>&quot;%1&quot; is not a date such as 2026-11-25.</source>
+        <translation>„%1“ ist kein Datum wie 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>There is no source water &quot;%1&quot; here. Bring in its tank first.</source>
+        <translation>Ein Ausgangswasser „%1“ gibt es hier nicht. Zuerst dessen Becken übernehmen.</translation>
+    </message>
+    <message>
+        <source>There is no tank &quot;%1&quot; here. Bring it in first.</source>
+        <translation>Ein Becken „%1“ gibt es hier nicht. Zuerst das Becken übernehmen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of %2.</source>
+        <translation>„%1“ gehört nicht zu: %2.</translation>
+    </message>
+    <message>
+        <source>There is a supply &quot;%1&quot; already, and it differs.</source>
+        <translation>Einen Vorrat „%1“ gibt es schon, und er weicht ab.</translation>
+    </message>
+    <message>
+        <source>This program reads version %1 of the format.</source>
+        <translation>Dieses Programm liest Version %1 des Formats.</translation>
+    </message>
+</context>
+<context>
+    <name>SourceWater</name>
+    <message>
+        <source>Open the source water and name its two parts and their share.</source>
+        <translation>Das Ausgangswasser öffnen und seine zwei Teile und ihren Anteil nennen.</translation>
+    </message>
+    <message>
+        <source>The blend %1 is made of itself.</source>
+        <translation>Der Verschnitt %1 besteht aus sich selbst.</translation>
+    </message>
+    <message>
+        <source>The parts of the blend %1 are not both named.</source>
+        <translation>Die Teile des Verschnitts %1 sind nicht beide genannt.</translation>
+    </message>
+    <message>
+        <source>The share of the first part in the blend %1 is not stated.</source>
+        <translation>Der Anteil des ersten Teils im Verschnitt %1 ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>%1 unknown</source>
+        <translation>%1 unbekannt</translation>
+    </message>
+    <message>
+        <source>%1 %2, reckoned</source>
+        <translation>%1 %2, gerechnet</translation>
+    </message>
+    <message>
+        <source>%1 %2, assumed</source>
+        <translation>%1 %2, angenommen</translation>
+    </message>
+    <message>
+        <source>%1 %2, measured</source>
+        <translation>%1 %2, gemessen</translation>
+    </message>
+    <message>
+        <source>chloramine in it</source>
+        <translation>mit Chloramin</translation>
+    </message>
+    <message>
+        <source>no chloramine</source>
+        <translation>kein Chloramin</translation>
+    </message>
+    <message>
+        <source>chloramine unknown</source>
+        <translation>Chloramin unbekannt</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>It comes to: %1.</source>
+        <translation>Es ergibt: %1.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
 </context>
 <context>
     <name>Stock</name>
@@ -6408,6 +8683,10 @@
     <message>
         <source>%1 planned</source>
         <translation>%1 geplant</translation>
+    </message>
+    <message>
+        <source>%1 added</source>
+        <translation>%1 hinzugefügt</translation>
     </message>
 </context>
 <context>
@@ -6827,6 +9106,22 @@
     <message>
         <source>GH differs by %1</source>
         <translation>GH weicht um %1 ab</translation>
+    </message>
+    <message>
+        <source>%1: bears %2; this water %3; coming fortnight %4, 8 in 10</source>
+        <translation>%1: verträgt %2; dieses Wasser %3; kommende zwei Wochen %4, 8 von 10</translation>
+    </message>
+    <message>
+        <source>%1: bears %2; no reading in the last two weeks; coming fortnight %3, 8 in 10</source>
+        <translation>%1: verträgt %2; kein Messwert in den letzten zwei Wochen; kommende zwei Wochen %3, 8 von 10</translation>
+    </message>
+    <message>
+        <source>What comes is unknown: there is no forecast of this tank yet.</source>
+        <translation>Was kommt, ist unbekannt: Für dieses Becken gibt es noch keine Vorhersage.</translation>
+    </message>
+    <message>
+        <source>What comes is unknown for pH, hardness and temperature: they are not forecast.</source>
+        <translation>Was kommt, ist für pH, Härte und Temperatur unbekannt: Dafür gibt es keine Vorhersage.</translation>
     </message>
 </context>
 <context>
@@ -7375,6 +9670,74 @@
         <source>Choose a layout of the tank it belongs to.</source>
         <translation>Wähle ein Layout des Beckens, zu dem es gehört.</translation>
     </message>
+    <message>
+        <source>Dosing</source>
+        <translation>Düngung</translation>
+    </message>
+    <message>
+        <source>Complete it where doses are set for the tank.</source>
+        <translation>Dort ergänzen, wo die Dosen für das Becken festgelegt sind.</translation>
+    </message>
+    <message>
+        <source>More than a year lies between two doses.</source>
+        <translation>Zwischen zwei Dosen liegt mehr als ein Jahr.</translation>
+    </message>
+    <message>
+        <source>Give days between doses from 1 to 365.</source>
+        <translation>1 bis 365 Tage zwischen den Dosen angeben.</translation>
+    </message>
+    <message>
+        <source>Journey</source>
+        <translation>Reise</translation>
+    </message>
+    <message>
+        <source>A day of it is missing.</source>
+        <translation>Ein Tag davon fehlt.</translation>
+    </message>
+    <message>
+        <source>Give the day of leaving and the day of return.</source>
+        <translation>Den Tag der Abreise und den Tag der Rückkehr angeben.</translation>
+    </message>
+    <message>
+        <source>It ends before it has begun.</source>
+        <translation>Sie endet, bevor sie begonnen hat.</translation>
+    </message>
+    <message>
+        <source>The day of return comes after the day of leaving.</source>
+        <translation>Der Tag der Rückkehr kommt nach dem Tag der Abreise.</translation>
+    </message>
+    <message>
+        <source>The lower end of what the plants take up lies above its upper end.</source>
+        <translation>Die Untergrenze dessen, was die Pflanzen aufnehmen, liegt über der Obergrenze.</translation>
+    </message>
+    <message>
+        <source>A blend cannot be made of itself.</source>
+        <translation>Ein Verschnitt kann nicht aus sich selbst bestehen.</translation>
+    </message>
+    <message>
+        <source>Choose two other waters as its parts.</source>
+        <translation>Zwei andere Wässer als Teile wählen.</translation>
+    </message>
+    <message>
+        <source>Both parts of the blend are the same water.</source>
+        <translation>Beide Teile des Verschnitts sind dasselbe Wasser.</translation>
+    </message>
+    <message>
+        <source>Choose two different waters.</source>
+        <translation>Zwei verschiedene Wässer wählen.</translation>
+    </message>
+    <message>
+        <source>The blend &quot;%1&quot; is made of itself.</source>
+        <translation>Der Verschnitt „%1“ besteht aus sich selbst.</translation>
+    </message>
+    <message>
+        <source>The blend &quot;%1&quot; would be made of itself.</source>
+        <translation>Der Verschnitt „%1“ bestünde aus sich selbst.</translation>
+    </message>
+    <message>
+        <source>Choose parts that do not lead back to it.</source>
+        <translation>Teile wählen, die nicht zu ihm zurückführen.</translation>
+    </message>
 </context>
 <context>
     <name>StripPainter</name>
@@ -7527,6 +9890,143 @@
     </message>
 </context>
 <context>
+    <name>Supplies</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>How much is left is not known: no amount was stated.</source>
+        <translation>Wie viel übrig ist, ist nicht bekannt: Eine Menge wurde nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>%1 as stated.</source>
+        <translation>%1 laut Angabe.</translation>
+    </message>
+    <message>
+        <source>%1 as stated on %2.</source>
+        <translation>%1 laut Angabe vom %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %1 left after %n dose(s) since %2.</source>
+        <translation>
+            <numerusform>Etwa %1 übrig nach %n Dosis seit %2.</numerusform>
+            <numerusform>Etwa %1 übrig nach %n Dosen seit %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %1 left after %n water change(s) since %2.</source>
+        <translation>
+            <numerusform>Etwa %1 übrig nach %n Wasserwechsel seit %2.</numerusform>
+            <numerusform>Etwa %1 übrig nach %n Wasserwechseln seit %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %1 left after doses and %n water change(s) since %2.</source>
+        <translation>
+            <numerusform>Etwa %1 übrig nach Dosen und %n Wasserwechsel seit %2.</numerusform>
+            <numerusform>Etwa %1 übrig nach Dosen und %n Wasserwechseln seit %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %1 of gas left by %n weighing(s).</source>
+        <translation>
+            <numerusform>Etwa %1 Gas übrig nach %n Wägung.</numerusform>
+            <numerusform>Etwa %1 Gas übrig nach %n Wägungen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Conditioner</source>
+        <translation>Aufbereiter</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Salz</translation>
+    </message>
+    <message>
+        <source>Starter</source>
+        <translation>Starterbakterien</translation>
+    </message>
+    <message>
+        <source>Fertiliser</source>
+        <translation>Dünger</translation>
+    </message>
+    <message>
+        <source>Test kit</source>
+        <translation>Testbesteck</translation>
+    </message>
+    <message>
+        <source>CO₂ cylinder</source>
+        <translation>CO₂-Flasche</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>Order or change the cylinder %1</source>
+        <translation>Flasche %1 bestellen oder wechseln</translation>
+    </message>
+    <message>
+        <source>Renew %1, its date is near or past</source>
+        <translation>%1 ersetzen, das Datum ist nahe oder überschritten</translation>
+    </message>
+    <message>
+        <source>Get more %1</source>
+        <translation>%1 nachkaufen</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>more than a year</source>
+        <translation>mehr als ein Jahr</translation>
+    </message>
+    <message>
+        <source>less than a day</source>
+        <translation>weniger als einen Tag</translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n day(s)</source>
+        <translation>
+            <numerusform>etwa %n Tag</numerusform>
+            <numerusform>etwa %n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>good until %1</source>
+        <translation>haltbar bis %1</translation>
+    </message>
+    <message>
+        <source>At the present use of %1 a day it lasts %2.</source>
+        <translation>Beim jetzigen Verbrauch von %1 am Tag reicht es %2.</translation>
+    </message>
+    <message>
+        <source>The present use is %1 a day.</source>
+        <translation>Der jetzige Verbrauch ist %1 am Tag.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dose(s) could not be counted: their unit does not convert into %1.</source>
+        <translation>
+            <numerusform>%n Dosis ließ sich nicht zählen: Ihre Einheit lässt sich nicht in %1 umrechnen.</numerusform>
+            <numerusform>%n Dosen ließen sich nicht zählen: Ihre Einheit lässt sich nicht in %1 umrechnen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It is past its date, %1.</source>
+        <translation>Das Datum ist überschritten, %1.</translation>
+    </message>
+    <message>
+        <source>It is good until %1.</source>
+        <translation>Haltbar bis %1.</translation>
+    </message>
+</context>
+<context>
     <name>Templates</name>
     <message>
         <source>common practice</source>
@@ -7579,10 +10079,6 @@
     <message>
         <source>There is no event &quot;%1&quot;.</source>
         <translation>Es gibt kein Ereignis „%1“.</translation>
-    </message>
-    <message>
-        <source>A round needs one of &quot;every&quot;, &quot;once&quot; or &quot;after&quot;.</source>
-        <translation>Eine Runde braucht eines von &quot;every&quot;, &quot;once&quot; oder &quot;after&quot;.</translation>
     </message>
     <message>
         <source>A round ends on day %1, before it begins on day %2.</source>
@@ -7687,6 +10183,138 @@
     <message>
         <source>judgement from common practice</source>
         <translation>Abwägung aus gängiger Praxis</translation>
+    </message>
+    <message>
+        <source>Correct that field; nothing was changed.</source>
+        <translation>Dieses Feld berichtigen; geändert wurde nichts.</translation>
+    </message>
+    <message>
+        <source>The fields there are: %1.</source>
+        <translation>Die Felder dort sind: %1.</translation>
+    </message>
+    <message>
+        <source>Fill it in.</source>
+        <translation>Ausfüllen.</translation>
+    </message>
+    <message>
+        <source>Type a number in that range.</source>
+        <translation>Eine Zahl in diesem Bereich eingeben.</translation>
+    </message>
+    <message>
+        <source>The values there are: %1.</source>
+        <translation>Die Werte dort sind: %1.</translation>
+    </message>
+    <message>
+        <source>The parameters there are: %1.</source>
+        <translation>Die Parameter dort sind: %1.</translation>
+    </message>
+    <message>
+        <source>Events are, for instance, addition, loss, filter-service, trim, co2-change.</source>
+        <translation>Ereignisse sind zum Beispiel addition, loss, filter-service, trim, co2-change.</translation>
+    </message>
+    <message>
+        <source>A round needs one of &quot;every&quot;, &quot;once&quot;, &quot;after&quot;, &quot;leaves&quot; or &quot;returns&quot;.</source>
+        <translation>Eine Runde braucht eines von &quot;every&quot;, &quot;once&quot;, &quot;after&quot;, &quot;leaves&quot; oder &quot;returns&quot;.</translation>
+    </message>
+    <message>
+        <source>Fill in exactly one of them.</source>
+        <translation>Genau eines davon ausfüllen.</translation>
+    </message>
+    <message>
+        <source>&quot;if-raised&quot; goes with &quot;after&quot;.</source>
+        <translation>&quot;if-raised&quot; gehört zu &quot;after&quot;.</translation>
+    </message>
+    <message>
+        <source>Give the event it follows, or leave it out.</source>
+        <translation>Das Ereignis angeben, dem es folgt, oder weglassen.</translation>
+    </message>
+    <message>
+        <source>Type 7, or 3.5 for twice a week.</source>
+        <translation>7 eingeben, oder 3.5 für zweimal pro Woche.</translation>
+    </message>
+    <message>
+        <source>Say on which days after the event, such as 1 3 7; 0 is the day itself.</source>
+        <translation>Angeben, an welchen Tagen nach dem Ereignis, etwa 1 3 7; 0 ist der Tag selbst.</translation>
+    </message>
+    <message>
+        <source>Widen the range, or leave it out.</source>
+        <translation>Den Bereich erweitern oder weglassen.</translation>
+    </message>
+    <message>
+        <source>Add one: how often, once at an age, or days after an event.</source>
+        <translation>Eine hinzufügen: wie oft, einmal in einem Alter oder Tage nach einem Ereignis.</translation>
+    </message>
+    <message>
+        <source>Leave it empty, or take an id of the guide&apos;s cautions, such as C-ELEC.</source>
+        <translation>Leer lassen oder eine id aus den Vorsichtshinweisen des Leitfadens nehmen, etwa C-ELEC.</translation>
+    </message>
+    <message>
+        <source>Name the parameters that are read, such as tan or no2.</source>
+        <translation>Die Parameter nennen, die gemessen werden, etwa tan oder no2.</translation>
+    </message>
+    <message>
+        <source>Say how much of the water is changed in each of its rounds.</source>
+        <translation>Angeben, wie viel des Wassers in jeder seiner Runden gewechselt wird.</translation>
+    </message>
+    <message>
+        <source>Applies when</source>
+        <translation>Gilt, wenn</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>Grace</source>
+        <translation>Frist</translation>
+    </message>
+    <message>
+        <source>Priority</source>
+        <translation>Vorrang</translation>
+    </message>
+    <message>
+        <source>Lapse</source>
+        <translation>Verfall</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number.</source>
+        <translation>„%1“ ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>Type a number, or leave it empty.</source>
+        <translation>Eine Zahl eingeben oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>Case &quot;%1&quot;</source>
+        <translation>Fall „%1“</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Runden</translation>
+    </message>
+    <message>
+        <source>There is no case &quot;%1&quot;.</source>
+        <translation>Einen Fall „%1“ gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Give each round the name of one of the cases.</source>
+        <translation>Jeder Runde den Namen eines der Fälle geben.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a condition.</source>
+        <translation>„%1“ ist keine Bedingung.</translation>
+    </message>
+    <message>
+        <source>Write animals, no shrimp, plants, bed rich|mild, start starter, co2 pressurised, net-below 60, recorded topup or tan &lt; 0.5, with commas between them.</source>
+        <translation>animals, no shrimp, plants, bed rich|mild, start starter, co2 pressurised, net-below 60, recorded topup oder tan &lt; 0.5 schreiben, durch Kommas getrennt.</translation>
     </message>
 </context>
 <context>
@@ -7815,6 +10443,10 @@
     <message>
         <source>dashes: clear ≤ %1</source>
         <translation>Striche: klar ≤ %1</translation>
+    </message>
+    <message>
+        <source>dash-dots: expected from doses</source>
+        <translation>Strich-Punkt-Linie: aus Dosen erwartet</translation>
     </message>
 </context>
 <context>
@@ -8023,6 +10655,18 @@
         <source>This rests on %1 tanks.</source>
         <translation>Das beruht auf %1 Becken.</translation>
     </message>
+    <message>
+        <source>%1, %2 expected, %3</source>
+        <translation>%1, %2 erwartet, %3</translation>
+    </message>
+    <message>
+        <source>expected %1</source>
+        <translation>erwartet %1</translation>
+    </message>
+    <message>
+        <source>Expected from doses and changes: %1</source>
+        <translation>Aus Dosen und Wasserwechseln erwartet: %1</translation>
+    </message>
 </context>
 <context>
     <name>TrendsPage</name>
@@ -8045,6 +10689,17 @@
     <message>
         <source>Other</source>
         <translation>Sonstige</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::facade::EaseDesk</name>
+    <message>
+        <source>There is no forecast to ask.</source>
+        <translation>Es gibt keine Vorhersage zum Befragen.</translation>
+    </message>
+    <message>
+        <source>It was stopped.</source>
+        <translation>Es wurde abgebrochen.</translation>
     </message>
 </context>
 <context>
@@ -8106,10 +10761,6 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>work done</source>
-        <translation>Arbeit erledigt</translation>
-    </message>
-    <message>
         <source>Skipping needs a reason.</source>
         <translation>Auslassen braucht einen Grund.</translation>
     </message>
@@ -8118,24 +10769,12 @@
         <translation>Ein paar Worte reichen; sie bleiben bei der Runde.</translation>
     </message>
     <message>
-        <source>work skipped</source>
-        <translation>Arbeit ausgelassen</translation>
-    </message>
-    <message>
         <source>Snoozing needs a day after today.</source>
         <translation>Verschieben braucht einen Tag nach heute.</translation>
     </message>
     <message>
-        <source>work snoozed</source>
-        <translation>Arbeit verschoben</translation>
-    </message>
-    <message>
         <source>That is not a day.</source>
         <translation>Das ist kein Tag.</translation>
-    </message>
-    <message>
-        <source>work moved</source>
-        <translation>Arbeit verlegt</translation>
     </message>
     <message>
         <source>The sample row&apos;s scenario cannot be read: %1.</source>
@@ -8153,6 +10792,26 @@
         <source>units</source>
         <translation>Einheiten</translation>
     </message>
+    <message>
+        <source>water changes eased</source>
+        <translation>Wasserwechsel gelockert</translation>
+    </message>
+    <message>
+        <source>done: %1</source>
+        <translation>erledigt: %1</translation>
+    </message>
+    <message>
+        <source>skipped: %1</source>
+        <translation>ausgelassen: %1</translation>
+    </message>
+    <message>
+        <source>snoozed: %1</source>
+        <translation>verschoben: %1</translation>
+    </message>
+    <message>
+        <source>moved: %1</source>
+        <translation>verlegt: %1</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::AcclimationCard</name>
@@ -8167,10 +10826,6 @@
     <message>
         <source>Hours on the way</source>
         <translation>Stunden unterwegs</translation>
-    </message>
-    <message>
-        <source>Caution: keep cords and sockets dry and hands washed. The bag&apos;s water goes into the foul sewer, never outdoors; nothing living is ever released. Common practice, to be judged by you; for sick animals ask a veterinarian.</source>
-        <translation>Vorsicht: Kabel und Steckdosen trocken halten, Hände waschen. Das Beutelwasser kommt in die Kanalisation, nie ins Freie; nichts Lebendes wird je ausgesetzt. Gängige Praxis, die du selbst beurteilst; bei kranken Tieren eine tierärztliche Praxis fragen.</translation>
     </message>
     <message>
         <source>From the bag into the tank: %1</source>
@@ -8239,6 +10894,10 @@
         <source>Units</source>
         <translation>Einheiten</translation>
     </message>
+    <message>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::AdditionCard</name>
@@ -8261,10 +10920,6 @@
     <message>
         <source>Reason for not waiting, kept in the entry</source>
         <translation>Grund, nicht zu warten; bleibt im Eintrag</translation>
-    </message>
-    <message>
-        <source>Test ammonia and nitrite on days 1, 3 and 7 after adding, and feed half in the first week (common practice). Never release animals; some are banned in some places.</source>
-        <translation>Teste an den Tagen 1, 3 und 7 nach dem Einsetzen auf Ammonium und Nitrit und füttere in der ersten Woche die Hälfte (gängige Praxis). Tiere nie aussetzen; manche sind mancherorts verboten.</translation>
     </message>
     <message>
         <source>Animal to consider</source>
@@ -8333,6 +10988,10 @@
     <message>
         <source>%1 %2 recorded in %3</source>
         <translation>%1 %2 eingetragen in %3</translation>
+    </message>
+    <message>
+        <source>Test ammonia and nitrite on days 1, 3 and 7 after adding, and feed half in the first week (common practice).</source>
+        <translation>Gesamtammonium und Nitrit an den Tagen 1, 3 und 7 nach dem Einsetzen testen und in der ersten Woche halb füttern (gängige Praxis).</translation>
     </message>
 </context>
 <context>
@@ -8668,16 +11327,150 @@
         <translation>%1 geplant für %2: %3</translation>
     </message>
     <message>
-        <source>Print to a PDF file</source>
-        <translation>In eine PDF-Datei drucken</translation>
+        <source>This sheet has no chart to show as a table</source>
+        <translation>Dieses Blatt hat kein Diagramm, das sich als Tabelle zeigen ließe</translation>
     </message>
     <message>
-        <source>worksheets.pdf</source>
-        <translation>rechenblaetter.pdf</translation>
+        <source>Charts again</source>
+        <translation>Wieder Diagramme</translation>
     </message>
     <message>
-        <source>Printed to %1</source>
-        <translation>Gedruckt nach %1</translation>
+        <source>Charts as tables</source>
+        <translation>Diagramme als Tabellen</translation>
+    </message>
+    <message>
+        <source>worksheets</source>
+        <translation>Rechenblätter</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::BulkBar</name>
+    <message>
+        <source>Change the selected records together</source>
+        <translation>Die gewählten Einträge gemeinsam ändern</translation>
+    </message>
+    <message>
+        <source>2 h, -1 d</source>
+        <translation>2 h, -1 d</translation>
+    </message>
+    <message>
+        <source>Later by; minus for earlier</source>
+        <translation>Später um; Minus für früher</translation>
+    </message>
+    <message>
+        <source>subject</source>
+        <translation>Gegenstand</translation>
+    </message>
+    <message>
+        <source>Subject for the selected entries</source>
+        <translation>Gegenstand der gewählten Einträge</translation>
+    </message>
+    <message>
+        <source>Tank for the selected records</source>
+        <translation>Becken der gewählten Einträge</translation>
+    </message>
+    <message>
+        <source>Kit for the selected readings</source>
+        <translation>Test der gewählten Messwerte</translation>
+    </message>
+    <message>
+        <source>Move in time</source>
+        <translation>Zeitlich verschieben</translation>
+    </message>
+    <message>
+        <source>Move the selected records in time</source>
+        <translation>Die gewählten Einträge zeitlich verschieben</translation>
+    </message>
+    <message>
+        <source>Put into tank</source>
+        <translation>In Becken legen</translation>
+    </message>
+    <message>
+        <source>Put the selected records into that tank</source>
+        <translation>Die gewählten Einträge in dieses Becken legen</translation>
+    </message>
+    <message>
+        <source>Set kit</source>
+        <translation>Test setzen</translation>
+    </message>
+    <message>
+        <source>Set the kit of the selected readings</source>
+        <translation>Den Test der ausgewählten Messwerte setzen</translation>
+    </message>
+    <message>
+        <source>Set subject</source>
+        <translation>Gegenstand setzen</translation>
+    </message>
+    <message>
+        <source>Set the subject of the selected entries</source>
+        <translation>Den Gegenstand der ausgewählten Einträge setzen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n selected</source>
+        <translation>
+            <numerusform>%n ausgewählt</numerusform>
+            <numerusform>%n ausgewählt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no kit</source>
+        <translation>kein Test</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>kit, what it reads</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a span of time. Type 2 h, 90 min, 1 d or 1 w, with a minus for earlier.</source>
+        <translation>„%1“ ist keine Zeitspanne. Möglich sind 2 h, 90 min, 1 d oder 1 w, mit einem Minus für früher.</translation>
+    </message>
+    <message>
+        <source>Type the subject the entries are to have.</source>
+        <translation>Den Gegenstand eingeben, den die Einträge haben sollen.</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::CameraTimeOffer</name>
+    <message>
+        <source>This tank has no layout to put a photograph to.</source>
+        <translation>Dieses Becken hat keine Einrichtung, zu der ein Foto gehören könnte.</translation>
+    </message>
+    <message>
+        <source>Add a layout first.</source>
+        <translation>Zuerst eine Einrichtung hinzufügen.</translation>
+    </message>
+    <message>
+        <source>photo, %1</source>
+        <translation>Foto, %1</translation>
+    </message>
+    <message>
+        <source>That is after now, and the photograph was taken.</source>
+        <translation>Das liegt in der Zukunft, das Foto ist aber schon aufgenommen.</translation>
+    </message>
+    <message>
+        <source>Type the time at which it was taken.</source>
+        <translation>Die Zeit eingeben, zu der es aufgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>photograph of %1, %2</source>
+        <translation>Foto von %1, %2</translation>
+    </message>
+    <message>
+        <source>Take the camera&apos;s time</source>
+        <translation>Die Zeit der Kamera übernehmen</translation>
+    </message>
+    <message>
+        <source>Take the camera&apos;s time, %1</source>
+        <translation>Die Zeit der Kamera übernehmen, %1</translation>
+    </message>
+    <message>
+        <source>Take the time the camera wrote into the photo, %1</source>
+        <translation>Die Zeit übernehmen, die die Kamera ins Foto geschrieben hat, %1</translation>
+    </message>
+    <message>
+        <source>The photo is kept as of %1</source>
+        <translation>Das Foto ist unter %1 abgelegt</translation>
     </message>
 </context>
 <context>
@@ -8773,6 +11566,30 @@
         <source>Kit steps: ↑ ↓ moves, &lt; below the lowest, / marks between two</source>
         <translation>Teststufen: ↑ ↓ bewegt, &lt; unter der niedrigsten, / liegt zwischen zweien</translation>
     </message>
+    <message>
+        <source>Ctrl J</source>
+        <translation>Strg J</translation>
+    </message>
+    <message>
+        <source>Start the timer of this kit</source>
+        <translation>Den Timer dieses Tests starten</translation>
+    </message>
+    <message>
+        <source>Timer %1 min</source>
+        <translation>Timer %1 min</translation>
+    </message>
+    <message>
+        <source>Timer: %1</source>
+        <translation>Timer: %1</translation>
+    </message>
+    <message>
+        <source>Start the timer of this kit, %1 minutes</source>
+        <translation>Den Timer dieses Tests starten, %1 Minuten</translation>
+    </message>
+    <message>
+        <source>Start the timer of this kit anew; it stands at: %1</source>
+        <translation>Den Timer dieses Tests neu starten; er steht bei: %1</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::ChangesCard</name>
@@ -8821,6 +11638,141 @@
 %1</source>
         <translation>Sprünge in den Messwerten (Pettitt-Test, p höchstens 0,05):
 %1</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::Co2TrialsCard</name>
+    <message>
+        <source>%1, %2 h before</source>
+        <translation>%1, %2 h davor</translation>
+    </message>
+    <message>
+        <source>%1 after %2 h</source>
+        <translation>%1 nach %2 h</translation>
+    </message>
+    <message>
+        <source>unknown: no KH</source>
+        <translation>unbekannt: keine KH</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 mg/L</source>
+        <translation>%1 mg/L</translation>
+    </message>
+    <message>
+        <source>%1 h a day</source>
+        <translation>%1 h am Tag</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>nothing amiss</source>
+        <translation>nichts Auffälliges</translation>
+    </message>
+    <message>
+        <source>nothing noted</source>
+        <translation>nichts notiert</translation>
+    </message>
+    <message>
+        <source>lost: %1</source>
+        <translation>verloren: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>CO₂ set %1. Indicator: %2. pH: %3. CO₂ in mg/L: %4. Animals: %5.</source>
+        <translation>CO₂ eingestellt %1. Indikator: %2. pH: %3. CO₂ in mg/L: %4. Tiere: %5.</translation>
+    </message>
+    <message>
+        <source>CO₂: what each change came to</source>
+        <translation>CO₂: was jede Änderung ergeben hat</translation>
+    </message>
+    <message>
+        <source>Animals gasping at the surface: gas off, air on, first. Then change some water and look for the cause.</source>
+        <translation>Tiere mit Atemnot an der Oberfläche: zuerst Gas aus, Luft an. Dann etwas Wasser wechseln und nach der Ursache suchen.</translation>
+    </message>
+    <message>
+        <source>One step at a time, with somebody there for the next hours. A cylinder stands upright and fixed, in a room with fresh air; leave valves and refills to licensed practice.</source>
+        <translation>Ein Schritt nach dem anderen, und in den Stunden danach ist jemand dabei. Eine Flasche steht aufrecht und gesichert, in einem Raum mit frischer Luft; Ventile und Nachfüllen dem Fachbetrieb überlassen.</translation>
+    </message>
+    <message>
+        <source>Changes of CO₂ and what came of them</source>
+        <translation>Änderungen des CO₂ und was sie ergeben haben</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Eingestellt</translation>
+    </message>
+    <message>
+        <source>Indicator</source>
+        <translation>Indikator</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>CO₂, mg/L</source>
+        <translation>CO₂, mg/L</translation>
+    </message>
+    <message>
+        <source>Animals, 48 h</source>
+        <translation>Tiere, 48 h</translation>
+    </message>
+    <message>
+        <source>No change of the CO₂ is recorded. &quot;CO₂ set&quot; records one; pH read before and some hours after it, and the indicator&apos;s colour, tell what came of it.</source>
+        <translation>Es ist keine Änderung des CO₂ eingetragen. „CO₂ eingestellt“ trägt eine ein; der pH davor und einige Stunden danach sowie die Farbe des Indikators zeigen, was sie ergeben hat.</translation>
+    </message>
+    <message>
+        <source>CO₂ by pH and KH, in brackets what the steps of both leave open; other acids make it read too high. The indicator lags by one to three hours.</source>
+        <translation>CO₂ aus pH und KH, in Klammern, was die Ablesestufen beider offen lassen; andere Säuren lassen den Wert zu hoch ausfallen. Der Indikator hinkt ein bis drei Stunden nach.</translation>
+    </message>
+    <message>
+        <source>CO₂ set...</source>
+        <translation>CO₂ eingestellt...</translation>
+    </message>
+    <message>
+        <source>Record a change of the CO₂</source>
+        <translation>Eine Änderung des CO₂ eintragen</translation>
+    </message>
+    <message>
+        <source>Indicator blue</source>
+        <translation>Indikator blau</translation>
+    </message>
+    <message>
+        <source>Indicator green</source>
+        <translation>Indikator grün</translation>
+    </message>
+    <message>
+        <source>Indicator yellow</source>
+        <translation>Indikator gelb</translation>
+    </message>
+    <message>
+        <source>%1 now</source>
+        <translation>%1 jetzt</translation>
+    </message>
+    <message>
+        <source>Nothing was written.</source>
+        <translation>Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Indicator noted as %1</source>
+        <translation>Indikator als %1 notiert</translation>
     </message>
 </context>
 <context>
@@ -9069,21 +12021,126 @@
 <context>
     <name>littoral::ui::EntriesModel</name>
     <message>
-        <source>%1 %2 %3</source>
-        <comment>parameter, value, unit</comment>
-        <translation>%1 %2 %3</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>When</source>
         <translation>Wann</translation>
     </message>
     <message>
         <source>What</source>
         <translation>Was</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not understood here; nothing was changed.</source>
+        <translation>„%1“ ist hier nicht verständlich; es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Type a time as 2026-11-25 07:30.</source>
+        <translation>Eine Zeit in der Form 2026-11-25 07:30 eingeben.</translation>
+    </message>
+    <message>
+        <source>That is after now, and it was done.</source>
+        <translation>Das liegt in der Zukunft, es ist aber schon geschehen.</translation>
+    </message>
+    <message>
+        <source>Type the time at which it was done.</source>
+        <translation>Die Zeit eingeben, zu der es geschehen ist.</translation>
+    </message>
+    <message>
+        <source>Type a number of 0 or more.</source>
+        <translation>Eine Zahl ab 0 eingeben.</translation>
+    </message>
+    <message>
+        <source>Type a share of 100 % at most.</source>
+        <translation>Einen Anteil von höchstens 100 % eingeben.</translation>
+    </message>
+    <message>
+        <source>Type a whole number.</source>
+        <translation>Eine ganze Zahl eingeben.</translation>
+    </message>
+    <message>
+        <source>Type a severity from 0 to 4.</source>
+        <translation>Eine Schwere von 0 bis 4 eingeben.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>severity and its word</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>amount, unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Choose a tank of the row.</source>
+        <translation>Ein Becken der Reihe wählen.</translation>
+    </message>
+    <message>
+        <source>Choose a kit that reads this parameter.</source>
+        <translation>Einen Test wählen, der diesen Parameter misst.</translation>
+    </message>
+    <message>
+        <source>note of a photograph, %1</source>
+        <translation>Notiz zu einem Foto, %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>value, unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>parameter, value with unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Photograph</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>planned: %1</source>
+        <translation>geplant: %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <comment>pixels</comment>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>Photograph: %1</source>
+        <translation>Foto: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>time, tank, what</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation>Becken</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Value or amount</source>
+        <translation>Wert oder Menge</translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
@@ -9101,14 +12158,6 @@
         <translation>Die Einträge nach Text eingrenzen</translation>
     </message>
     <message>
-        <source>Entries, newest first; Enter edits, Delete removes</source>
-        <translation>Einträge, neueste zuerst; Enter bearbeitet, Entf entfernt</translation>
-    </message>
-    <message>
-        <source>Edit</source>
-        <translation>Bearbeiten</translation>
-    </message>
-    <message>
         <source>Enter</source>
         <translation>Enter</translation>
     </message>
@@ -9119,10 +12168,6 @@
     <message>
         <source>Del</source>
         <translation>Entf</translation>
-    </message>
-    <message>
-        <source>Nothing is recorded about this tank yet. New entry (Ctrl+E) writes the first.</source>
-        <translation>Über dieses Becken ist noch nichts aufgezeichnet. Neuer Eintrag (Strg+E) schreibt den ersten.</translation>
     </message>
     <message>
         <source>Nothing matches that text.</source>
@@ -9139,6 +12184,77 @@
     <message>
         <source>Removed: %1</source>
         <translation>Entfernt: %1</translation>
+    </message>
+    <message>
+        <source>Tank whose entries are on show</source>
+        <translation>Becken, dessen Einträge zu sehen sind</translation>
+    </message>
+    <message>
+        <source>Kind of record on show</source>
+        <translation>Art der Aufzeichnung, die zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Any words of the line: parameter, value, subject, tank, kit, note, 25 Nov or 2026-11-25</source>
+        <translation>Beliebige Wörter der Zeile: Parameter, Wert, Gegenstand, Becken, Test, Notiz, 25. Nov oder 2026-11-25</translation>
+    </message>
+    <message>
+        <source>Entries; Enter opens, F2 edits the cell, Delete removes</source>
+        <translation>Einträge; Enter öffnet, F2 bearbeitet die Zelle, Entf entfernt</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>All tanks</source>
+        <translation>Alle Becken</translation>
+    </message>
+    <message>
+        <source>Everything</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>All readings</source>
+        <translation>Alle Messwerte</translation>
+    </message>
+    <message>
+        <source>All entries</source>
+        <translation>Alle Einträge</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Entries of the whole row</source>
+        <translation>Einträge der ganzen Reihe</translation>
+    </message>
+    <message>
+        <source>Nothing of this is recorded yet. New entry (Ctrl+E) writes the first.</source>
+        <translation>Davon ist noch nichts eingetragen. Neuer Eintrag (Strg+E) schreibt den ersten.</translation>
+    </message>
+    <message>
+        <source>%1 lines</source>
+        <translation>%1 Zeilen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines</source>
+        <translation>%1 von %2 Zeilen</translation>
+    </message>
+    <message>
+        <source>None of the selected records can be changed that way.</source>
+        <translation>Keine der ausgewählten Aufzeichnungen lässt sich so ändern.</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Erledigt: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Done: %1; %n left as they were</source>
+        <translation>
+            <numerusform>Erledigt: %1; %n blieb unverändert</numerusform>
+            <numerusform>Erledigt: %1; %n blieben unverändert</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9354,6 +12470,93 @@
     </message>
 </context>
 <context>
+    <name>littoral::ui::FactEditor</name>
+    <message>
+        <source>Your version</source>
+        <translation>Eigene Fassung</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Strg+Enter</translation>
+    </message>
+    <message>
+        <source>Back to the built-in</source>
+        <translation>Zurück zur mitgelieferten Fassung</translation>
+    </message>
+    <message>
+        <source>New species</source>
+        <translation>Neue Art</translation>
+    </message>
+    <message>
+        <source>New caution</source>
+        <translation>Neuer Vorsichtshinweis</translation>
+    </message>
+    <message>
+        <source>New condition</source>
+        <translation>Neuer Zustand</translation>
+    </message>
+    <message>
+        <source>Your points: %1</source>
+        <translation>Eigene Punkte: %1</translation>
+    </message>
+    <message>
+        <source>Your version: %1</source>
+        <translation>Eigene Fassung: %1</translation>
+    </message>
+    <message>
+        <source>Only in this store. It counts at once where the program weighs findings, stock and gates.</source>
+        <translation>Nur in dieser Datei. Es gilt sofort, wo das Programm Befunde, Besatz und Freigaben abwägt.</translation>
+    </message>
+    <message>
+        <source>Your points are shown below the program&apos;s own, which stay.</source>
+        <translation>Eigene Punkte stehen unter denen des Programms, die erhalten bleiben.</translation>
+    </message>
+    <message>
+        <source>The program&apos;s own stays beneath it.</source>
+        <translation>Die Fassung des Programms bleibt darunter bestehen.</translation>
+    </message>
+    <message>
+        <source>The program&apos;s own stays beneath it; its source: %1.</source>
+        <translation>Die Fassung des Programms bleibt darunter bestehen; ihre Quelle: %1.</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>your version of %1</source>
+        <translation>eigene Fassung von %1</translation>
+    </message>
+    <message>
+        <source>%1 is as the program ships it</source>
+        <translation>%1 entspricht der mitgelieferten Fassung</translation>
+    </message>
+    <message>
+        <source>%1 saved; it counts at once</source>
+        <translation>%1 gespeichert; gilt sofort</translation>
+    </message>
+    <message>
+        <source>built-in %1 again</source>
+        <translation>wieder die mitgelieferte Fassung von %1</translation>
+    </message>
+    <message>
+        <source>%1 removed</source>
+        <translation>%1 entfernt</translation>
+    </message>
+    <message>
+        <source>%1 is as the program ships it; Ctrl+Z brings yours back</source>
+        <translation>%1 entspricht der mitgelieferten Fassung; Strg+Z bringt die eigene zurück</translation>
+    </message>
+    <message>
+        <source>%1 removed; Ctrl+Z brings it back</source>
+        <translation>%1 entfernt; Strg+Z stellt die Angabe wieder her</translation>
+    </message>
+</context>
+<context>
     <name>littoral::ui::FanStack</name>
     <message>
         <source>Charts of the cycle</source>
@@ -9378,6 +12581,18 @@
         <source>%1, %2, %3: %4</source>
         <comment>panel, unit, day, values</comment>
         <translation>%1, %2, %3: %4</translation>
+    </message>
+    <message>
+        <source>%1 %2, 8 in 10 between %3 and %4</source>
+        <comment>way, middle value, range</comment>
+        <translation>%1 %2, 8 von 10 zwischen %3 und %4</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::FieldGrid</name>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
     </message>
 </context>
 <context>
@@ -9463,10 +12678,6 @@
     <message>
         <source>Before anything is done</source>
         <translation>Bevor etwas getan wird</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
     </message>
     <message>
         <source>First</source>
@@ -9697,10 +12908,6 @@
         <translation>Wieder vor</translation>
     </message>
     <message>
-        <source>All</source>
-        <translation>Alle</translation>
-    </message>
-    <message>
         <source>Kinds shown</source>
         <translation>Gezeigte Arten von Themen</translation>
     </message>
@@ -9745,6 +12952,198 @@
             <numerusform>%n Thema mit allen diesen Wörtern</numerusform>
             <numerusform>%n Themen mit allen diesen Wörtern</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Edit your version of this topic</source>
+        <translation>Eigene Fassung dieses Themas bearbeiten</translation>
+    </message>
+    <message>
+        <source>Alt E</source>
+        <translation>Alt E</translation>
+    </message>
+    <message>
+        <source>Back to this topic as the program ships it</source>
+        <translation>Zurück zur mitgelieferten Fassung dieses Themas</translation>
+    </message>
+    <message>
+        <source>Add a condition, a species or a caution</source>
+        <translation>Einen Zustand, eine Art oder einen Vorsichtshinweis hinzufügen</translation>
+    </message>
+    <message>
+        <source>A &amp;condition</source>
+        <translation>Ein &amp;Zustand</translation>
+    </message>
+    <message>
+        <source>A &amp;species</source>
+        <translation>Eine &amp;Art</translation>
+    </message>
+    <message>
+        <source>A c&amp;aution</source>
+        <translation>Ein &amp;Vorsichtshinweis</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>Back to the built-in</source>
+        <translation>Zurück zur mitgelieferten Fassung</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>your version of %1 taken back</source>
+        <translation>eigene Fassung von %1 zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Your version still counts.</source>
+        <translation>Die eigene Fassung gilt weiterhin.</translation>
+    </message>
+    <message>
+        <source>%1 is as the program ships it; Ctrl+Z brings your version back</source>
+        <translation>%1 entspricht der mitgelieferten Fassung; Strg+Z bringt die eigene Fassung zurück</translation>
+    </message>
+    <message>
+        <source>Edit</source>
+        <translation>Bearbeiten</translation>
+    </message>
+    <message>
+        <source>All kinds</source>
+        <translation>Alle Rubriken</translation>
+    </message>
+    <message>
+        <source>Records of yours that could not be used</source>
+        <translation>Eigene Angaben, die sich nicht verwenden ließen</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::GuidePanel</name>
+    <message>
+        <source>Guide</source>
+        <translation>Leitfaden</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Alt ←</source>
+        <translation>Alt ←</translation>
+    </message>
+    <message>
+        <source>On the Guide page</source>
+        <translation>Auf der Seite Leitfaden</translation>
+    </message>
+    <message>
+        <source>Ctrl 8</source>
+        <translation>Strg 8</translation>
+    </message>
+    <message>
+        <source>Read this on the Guide page</source>
+        <translation>Dies auf der Seite Leitfaden lesen</translation>
+    </message>
+    <message>
+        <source>Back to the topic read before</source>
+        <translation>Zurück zum zuvor gelesenen Thema</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>What is focused</source>
+        <translation>Was im Fokus ist</translation>
+    </message>
+    <message>
+        <source>F1 opens the article on what the keyboard is at: a reading, a task, a finding, a species, a gate, a caution. Nothing of that kind is focused now.</source>
+        <translation>F1 öffnet den Artikel zu dem, wo die Tastatur gerade steht: einem Messwert, einer Aufgabe, einem Befund, einer Art, einer Freigabe, einem Vorsichtshinweis. Im Moment ist nichts dergleichen im Fokus.</translation>
+    </message>
+    <message>
+        <source>Words of the trade and of the program</source>
+        <translation>Wörter des Fachs und des Programms</translation>
+    </message>
+    <message>
+        <source>The guide has nothing under this name.</source>
+        <translation>Der Leitfaden hat nichts unter diesem Namen.</translation>
+    </message>
+    <message>
+        <source>The guide has no article of this name. These mention it:</source>
+        <translation>Der Leitfaden hat keinen Artikel dieses Namens. Diese erwähnen ihn:</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::HelperForm</name>
+    <message>
+        <source>Nothing of the helper&apos;s sheets is open: all of it is written down, or its day is still to come.</source>
+        <translation>Auf den Blättern des Helfers ist nichts offen: Alles ist aufgeschrieben, oder der Tag dafür kommt noch.</translation>
+    </message>
+    <message>
+        <source>Write down what was done</source>
+        <translation>Aufschreiben, was getan wurde</translation>
+    </message>
+    <message>
+        <source>What the helper did</source>
+        <translation>Was der Helfer getan hat</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>tank, day, work</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Getan</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Getan: %1</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Ausgelassen</translation>
+    </message>
+    <message>
+        <source>Left out: %1</source>
+        <translation>Ausgelassen: %1</translation>
+    </message>
+    <message>
+        <source>Day it was done: %1</source>
+        <translation>Tag, an dem es getan wurde: %1</translation>
+    </message>
+    <message>
+        <source>Note, or why it was left out: %1</source>
+        <translation>Notiz, oder warum es ausgelassen wurde: %1</translation>
+    </message>
+    <message>
+        <source>note, or why it was left out</source>
+        <translation>Notiz, oder warum es ausgelassen wurde</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>%1 as read: %2</source>
+        <translation>%1, gemessen: %2</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a day. Type it as 27 Nov or 2026-11-27.</source>
+        <translation>„%1“ ist kein Tag. Eingabe als 27 Nov oder 2026-11-27.</translation>
+    </message>
+    <message>
+        <source>Tick what was done, or what was left out.</source>
+        <translation>Ankreuzen, was getan oder was ausgelassen wurde.</translation>
+    </message>
+    <message>
+        <source>Rounds written down from the journey: %1</source>
+        <comment>count</comment>
+        <translation>Aus der Reise aufgeschriebene Rundgänge: %1</translation>
     </message>
 </context>
 <context>
@@ -9861,14 +13260,6 @@
         <source>%1 tasks made, due today; Ctrl+Z takes them back.</source>
         <translation>%1 Aufgaben gemacht, heute fällig; Strg+Z nimmt sie zurück.</translation>
     </message>
-    <message>
-        <source>Export the case</source>
-        <translation>Den Fall exportieren</translation>
-    </message>
-    <message>
-        <source>Written: %1</source>
-        <translation>Geschrieben: %1</translation>
-    </message>
 </context>
 <context>
     <name>littoral::ui::HistoryRecord</name>
@@ -9887,6 +13278,139 @@
     <message>
         <source>%1; in the window looked back on</source>
         <translation>%1; im betrachteten Zeitfenster</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::JourneyPanel</name>
+    <message>
+        <source>whole row</source>
+        <translation>ganze Reihe</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. %4</source>
+        <comment>day, tank, work, why</comment>
+        <translation>%1, %2: %3. %4</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>days, what to prepare</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, lines: %2</source>
+        <translation>%1, Zeilen: %2</translation>
+    </message>
+    <message>
+        <source>Journey and helper</source>
+        <translation>Reise und Helfer</translation>
+    </message>
+    <message>
+        <source>What the helper did</source>
+        <translation>Was der Helfer getan hat</translation>
+    </message>
+    <message>
+        <source>Work of the day of leaving and of the day of return stays yours. The sheet for each tank is printed from these lists.</source>
+        <translation>Die Arbeit am Tag der Abreise und am Tag der Rückkehr bleibt beim Pfleger selbst. Das Blatt für jedes Becken wird aus diesen Listen gedruckt.</translation>
+    </message>
+    <message>
+        <source>Day of leaving</source>
+        <translation>Tag der Abreise</translation>
+    </message>
+    <message>
+        <source>23 Dec or 2026-12-23</source>
+        <translation>23 Dec oder 2026-12-23</translation>
+    </message>
+    <message>
+        <source>Day of return</source>
+        <translation>Tag der Rückkehr</translation>
+    </message>
+    <message>
+        <source>3 Jan 2027</source>
+        <translation>3 Jan 2027</translation>
+    </message>
+    <message>
+        <source>Who helps</source>
+        <translation>Wer hilft</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Wen anrufen</translation>
+    </message>
+    <message>
+        <source>numbers in order, parted by ;</source>
+        <translation>Nummern der Reihe nach, getrennt durch ;</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Save and split the work</source>
+        <translation>Speichern und die Arbeit aufteilen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Another</source>
+        <translation>Weitere</translation>
+    </message>
+    <message>
+        <source>Another journey</source>
+        <translation>Weitere Reise</translation>
+    </message>
+    <message>
+        <source>The helper&apos;s tasks take %1 minutes and %2 of water over the journey, daily looks not counted.</source>
+        <translation>Die Aufgaben des Helfers brauchen über die Reise %1 Minuten und %2 Wasser, tägliche Kontrollblicke nicht mitgezählt.</translation>
+    </message>
+    <message>
+        <source>To prepare</source>
+        <translation>Vorzubereiten</translation>
+    </message>
+    <message>
+        <source>Before leaving</source>
+        <translation>Vor der Abreise</translation>
+    </message>
+    <message>
+        <source>The helper does</source>
+        <translation>Der Helfer erledigt</translation>
+    </message>
+    <message>
+        <source>Waits for you</source>
+        <translation>Wartet bis zur Rückkehr</translation>
+    </message>
+    <message>
+        <source>On the day of return</source>
+        <translation>Am Tag der Rückkehr</translation>
+    </message>
+    <message>
+        <source>%1 is missing.</source>
+        <translation>%1 fehlt.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a day. Type it as 27 Nov or 2026-11-27.</source>
+        <translation>„%1“ ist kein Tag. Eingabe als 27 Nov oder 2026-11-27.</translation>
+    </message>
+    <message>
+        <source>The day of return comes after the day of leaving.</source>
+        <translation>Der Tag der Rückkehr kommt nach dem Tag der Abreise.</translation>
+    </message>
+    <message>
+        <source>Journey kept: %1</source>
+        <translation>Reise gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>Journey taken out: %1</source>
+        <translation>Reise herausgenommen: %1</translation>
     </message>
 </context>
 <context>
@@ -10032,6 +13556,10 @@
     <message>
         <source>Test kit %1 saved</source>
         <translation>Test %1 gespeichert</translation>
+    </message>
+    <message>
+        <source>Minutes to shake, before the waiting time</source>
+        <translation>Minuten Schütteln, vor der Wartezeit</translation>
     </message>
 </context>
 <context>
@@ -10193,6 +13721,19 @@
     <message>
         <source>No work is due in this lane.</source>
         <translation>In dieser Bahn ist keine Arbeit fällig.</translation>
+    </message>
+    <message>
+        <source>Work of today and of seven days</source>
+        <translation>Arbeit von heute und von sieben Tagen</translation>
+    </message>
+    <message>
+        <source>Water changes eased: %1</source>
+        <translation>Wasserwechsel gelockert: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>day, which large changes meet</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -11023,6 +14564,171 @@
         <source>Close the panel beside the page first, so that nothing typed in it is lost or changes its meaning.</source>
         <translation>Schließ zuerst das Feld neben der Seite, damit nichts darin Getipptes verloren geht oder seine Bedeutung ändert.</translation>
     </message>
+    <message>
+        <source>charts as tables</source>
+        <translation>Diagramme als Tabellen</translation>
+    </message>
+    <message>
+        <source>the sheet explained in the guide</source>
+        <translation>das Rechenblatt, im Leitfaden erklärt</translation>
+    </message>
+    <message>
+        <source>in a blank: to the one the sheet waits for</source>
+        <translation>in einem Feld: zu dem, auf das das Rechenblatt wartet</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Strg+Umschalt+P</translation>
+    </message>
+    <message>
+        <source>print on a printer</source>
+        <translation>auf einem Drucker ausgeben</translation>
+    </message>
+    <message>
+        <source>&amp;Doses of the tank...</source>
+        <translation>&amp;Düngung des Beckens...</translation>
+    </message>
+    <message>
+        <source>&amp;Journey and helper...</source>
+        <translation>&amp;Reise und Helfer...</translation>
+    </message>
+    <message>
+        <source>Due work as a &amp;calendar...</source>
+        <translation>Fällige Arbeit als &amp;Kalender...</translation>
+    </message>
+    <message>
+        <source>&amp;Motion: charts ease to their place</source>
+        <translation>&amp;Bewegung: Diagramme gleiten an ihren Platz</translation>
+    </message>
+    <message>
+        <source>Motion as the system &amp;asks</source>
+        <translation>Bewegung &amp;nach Systemvorgabe</translation>
+    </message>
+    <message>
+        <source>&amp;Remind me of overdue work</source>
+        <translation>An &amp;überfällige Arbeit erinnern</translation>
+    </message>
+    <message>
+        <source>Overdue work is told of while the program runs, at most once a day for each tank</source>
+        <translation>Überfällige Arbeit wird gemeldet, solange das Programm läuft, höchstens einmal am Tag je Becken</translation>
+    </message>
+    <message>
+        <source>Overdue work is no longer told of outside the window</source>
+        <translation>Überfällige Arbeit wird nicht mehr außerhalb des Fensters gemeldet</translation>
+    </message>
+    <message>
+        <source>No reminders from 21 to 8 o&apos;clock</source>
+        <translation>Keine Erinnerungen von 21 bis 8 Uhr</translation>
+    </message>
+    <message>
+        <source>No reminders from 19 to 10 o&apos;clock</source>
+        <translation>Keine Erinnerungen von 19 bis 10 Uhr</translation>
+    </message>
+    <message>
+        <source>Reminders at any hour</source>
+        <translation>Erinnerungen zu jeder Stunde</translation>
+    </message>
+    <message>
+        <source>a round sheet to write on, as a PDF file</source>
+        <translation>ein Rundgangsblatt zum Ausfüllen, als PDF-Datei</translation>
+    </message>
+    <message>
+        <source>Ctrl+J</source>
+        <translation>Strg+J</translation>
+    </message>
+    <message>
+        <source>start the timer of the cell&apos;s kit</source>
+        <translation>die Zeitmessung für den Test der Zelle starten</translation>
+    </message>
+    <message>
+        <source>the whole row as a PDF file</source>
+        <translation>die ganze Reihe als PDF-Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Print this page...</source>
+        <translation>Diese Seite &amp;drucken...</translation>
+    </message>
+    <message>
+        <source>Print this page on a prin&amp;ter...</source>
+        <translation>Diese Seite auf einem D&amp;rucker ausgeben...</translation>
+    </message>
+    <message>
+        <source>Report of the whole &amp;row...</source>
+        <translation>&amp;Bericht über die ganze Reihe...</translation>
+    </message>
+    <message>
+        <source>Report of this tank&apos;s &amp;case...</source>
+        <translation>Bericht über den &amp;Fall dieses Beckens...</translation>
+    </message>
+    <message>
+        <source>R&amp;ound sheet to write on...</source>
+        <translation>R&amp;undgangsblatt zum Ausfüllen...</translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <comment>file name, date</comment>
+        <translation>Reihe %1</translation>
+    </message>
+    <message>
+        <source>The record is as it was.</source>
+        <translation>Das Journal ist wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Ent&amp;ries of the whole row...</source>
+        <translation>Ein&amp;träge der ganzen Reihe...</translation>
+    </message>
+    <message>
+        <source>&amp;Photographs of the tank...</source>
+        <translation>&amp;Fotos des Beckens...</translation>
+    </message>
+    <message>
+        <source>S&amp;upplies...</source>
+        <translation>&amp;Vorräte...</translation>
+    </message>
+    <message>
+        <source>Task te&amp;mplates...</source>
+        <translation>Auf&amp;gabenvorlagen...</translation>
+    </message>
+    <message>
+        <source>Start the kit&apos;s &amp;timer</source>
+        <translation>Die &amp;Zeitmessung des Tests starten</translation>
+    </message>
+    <message>
+        <source>&amp;Filter tanks and parameters</source>
+        <translation>Becken und Parameter &amp;filtern</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this view</source>
+        <translation>Diese Ansicht &amp;behalten</translation>
+    </message>
+    <message>
+        <source>V</source>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>views kept under a name</source>
+        <translation>unter einem Namen behaltene Ansichten</translation>
+    </message>
+    <message>
+        <source>Ctrl+S</source>
+        <translation>Strg+S</translation>
+    </message>
+    <message>
+        <source>keep this view</source>
+        <translation>diese Ansicht behalten</translation>
+    </message>
+    <message>
+        <source>filter tanks and parameters</source>
+        <translation>Becken und Parameter filtern</translation>
+    </message>
+    <message>
+        <source>Redu&amp;ced motion</source>
+        <translation>Be&amp;wegung verringern</translation>
+    </message>
+    <message>
+        <source>Views</source>
+        <translation>Ansichten</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::MarkLegend</name>
@@ -11184,6 +14890,137 @@
     <message>
         <source>Choose a picture or drop one here; a copy of at most 1600 pixels is kept</source>
         <translation>Wähle ein Bild oder leg es hier ab; bewahrt wird eine Kopie mit höchstens 1600 Pixeln</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::PhotoView</name>
+    <message>
+        <source>Photograph; left and right step</source>
+        <translation>Foto; links und rechts blättern</translation>
+    </message>
+    <message>
+        <source>; beside it </source>
+        <translation>; daneben </translation>
+    </message>
+    <message>
+        <source>This picture could not be read from the store.</source>
+        <translation>Dieses Bild ließ sich nicht aus der Datei lesen.</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::PhotosModel</name>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <comment>time, age, layout</comment>
+        <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>time, age</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>caption, note</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::PhotosPanel</name>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Photographs by date; left and right step, C compares, Delete removes</source>
+        <translation>Fotos nach Datum; links und rechts blättern, C vergleicht, Entf entfernt</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>Tank whose photographs are on show</source>
+        <translation>Becken, dessen Fotos gezeigt werden</translation>
+    </message>
+    <message>
+        <source>Add a photo</source>
+        <translation>Ein Foto hinzufügen</translation>
+    </message>
+    <message>
+        <source>Taken at</source>
+        <translation>Aufgenommen am</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Photographs of %1</source>
+        <translation>Fotos von %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photograph(s)</source>
+        <translation>
+            <numerusform>%n Foto</numerusform>
+            <numerusform>%n Fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No photograph of this tank yet. Add one here, or on Rounds beside what was seen.</source>
+        <translation>Noch kein Foto dieses Beckens. Hier eines hinzufügen, oder im Rundgang neben dem, was zu sehen war.</translation>
+    </message>
+    <message>
+        <source>One only</source>
+        <translation>Nur eines</translation>
+    </message>
+    <message>
+        <source>Show one photograph only</source>
+        <translation>Nur ein Foto zeigen</translation>
+    </message>
+    <message>
+        <source>Put this photograph beside another one</source>
+        <translation>Dieses Foto neben ein anderes stellen</translation>
+    </message>
+    <message>
+        <source>Photo kept</source>
+        <translation>Foto gespeichert</translation>
+    </message>
+    <message>
+        <source>That is after now, and the photograph was taken.</source>
+        <translation>Das liegt in der Zukunft, das Foto ist aber schon aufgenommen.</translation>
+    </message>
+    <message>
+        <source>The time is not understood. Type it as 2026-11-25 07:30.</source>
+        <translation>Die Zeit ist nicht verständlich. Eingabe als 2026-11-25 07:30.</translation>
+    </message>
+    <message>
+        <source>Photograph saved</source>
+        <translation>Foto gespeichert</translation>
+    </message>
+    <message>
+        <source>remove photograph of %1, %2</source>
+        <translation>Foto von %1, %2 entfernen</translation>
+    </message>
+    <message>
+        <source>Removed: photograph of %1</source>
+        <translation>Entfernt: Foto von %1</translation>
     </message>
 </context>
 <context>
@@ -11629,6 +15466,305 @@
     </message>
 </context>
 <context>
+    <name>littoral::ui::RegimensEditor</name>
+    <message>
+        <source>Doses</source>
+        <translation>Düngung</translation>
+    </message>
+    <message>
+        <source>What this layout is dosed with</source>
+        <translation>Womit diese Einrichtung gedüngt wird</translation>
+    </message>
+    <message>
+        <source>Keep supplies away from children and food. Never mix concentrates; dose phosphate and iron on different days. With shrimp, add up the copper on the labels.</source>
+        <translation>Vorräte fern von Kindern und Lebensmitteln aufbewahren. Konzentrate nie mischen; Phosphat und Eisen an verschiedenen Tagen düngen. Bei Garnelen das Kupfer auf den Etiketten zusammenzählen.</translation>
+    </message>
+    <message>
+        <source>Save dose</source>
+        <translation>Dosis speichern</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>New dose</source>
+        <translation>Neue Dosis</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>What is dosed</source>
+        <translation>Was gedüngt wird</translation>
+    </message>
+    <message>
+        <source>potassium nitrate</source>
+        <translation>Kaliumnitrat</translation>
+    </message>
+    <message>
+        <source>A salt, weighed dry</source>
+        <translation>Ein Salz, trocken gewogen</translation>
+    </message>
+    <message>
+        <source>A stock solution of a salt</source>
+        <translation>Eine Stammlösung eines Salzes</translation>
+    </message>
+    <message>
+        <source>A bought fertiliser</source>
+        <translation>Ein gekaufter Dünger</translation>
+    </message>
+    <message>
+        <source>As</source>
+        <translation>Als</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Salz</translation>
+    </message>
+    <message>
+        <source>Salt in the stock, g</source>
+        <translation>Salz in der Stammlösung, g</translation>
+    </message>
+    <message>
+        <source>Made up to, mL</source>
+        <translation>Aufgefüllt auf, mL</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>Nitrate on the label, mg NO₃ in a mL</source>
+        <translation>Nitrat laut Etikett, mg NO₃ je mL</translation>
+    </message>
+    <message>
+        <source>Phosphate, mg PO₄ in a mL</source>
+        <translation>Phosphat, mg PO₄ je mL</translation>
+    </message>
+    <message>
+        <source>Potassium, mg K in a mL</source>
+        <translation>Kalium, mg K je mL</translation>
+    </message>
+    <message>
+        <source>Magnesium, mg Mg in a mL</source>
+        <translation>Magnesium, mg Mg je mL</translation>
+    </message>
+    <message>
+        <source>Iron, mg Fe in a mL</source>
+        <translation>Eisen, mg Fe je mL</translation>
+    </message>
+    <message>
+        <source>How much, and when</source>
+        <translation>Wie viel, und wann</translation>
+    </message>
+    <message>
+        <source>One full dose, g of salt or mL</source>
+        <translation>Eine volle Dosis, g Salz oder mL</translation>
+    </message>
+    <message>
+        <source>Days between doses</source>
+        <translation>Tage zwischen den Dosen</translation>
+    </message>
+    <message>
+        <source>leave empty for weekdays</source>
+        <translation>für Wochentage leer lassen</translation>
+    </message>
+    <message>
+        <source>Dose on %1</source>
+        <translation>Dosis am %1</translation>
+    </message>
+    <message>
+        <source>Or on these weekdays</source>
+        <translation>Oder an diesen Wochentagen</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>Less in the first four weeks on ammonia-rich soil</source>
+        <translation>Weniger in den ersten vier Wochen auf ammoniumreichem Nährboden</translation>
+    </message>
+    <message>
+        <source>Common practice: no nitrogen or phosphorus and a quarter of the rest in weeks 1 and 2, a quarter in week 3, half in week 4; all of it once nitrate reads below 5 mg/L</source>
+        <translation>Gängige Praxis: kein Stickstoff oder Phosphor und ein Viertel vom Rest in Woche 1 und 2, ein Viertel in Woche 3, die Hälfte in Woche 4; alles, sobald Nitrat unter 5 mg/L liegt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Doses of %1</source>
+        <translation>Düngung von %1</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; is not a whole number of days from 1 to 365.</source>
+        <translation>%1: „%2“ ist keine ganze Zahl von Tagen von 1 bis 365.</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; is not a date. Type it as 2026-11-25.</source>
+        <translation>%1: „%2“ ist kein Datum. Schreibweise: 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>%1. What it adds is not known without the litres of the tank.</source>
+        <translation>%1. Was sie zuführt, ist ohne die Liter des Beckens nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>dose %1</source>
+        <translation>Dosis %1</translation>
+    </message>
+    <message>
+        <source>Dose %1 saved; it falls due by its days</source>
+        <translation>Dosis %1 gespeichert; fällig wird sie nach ihren Tagen</translation>
+    </message>
+    <message>
+        <source>remove dose %1</source>
+        <translation>Dosis %1 entfernen</translation>
+    </message>
+    <message>
+        <source>Dose %1 removed; doses already entered stay, and undo brings it back</source>
+        <translation>Dosis %1 entfernt; schon eingetragene Dosen bleiben, und Rückgängig bringt sie zurück</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::Reminder</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2, and %n more</source>
+        <translation>
+            <numerusform>%1: %2 und %n weitere</numerusform>
+            <numerusform>%1: %2 und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>further tanks: %1</source>
+        <translation>weitere Becken: %1</translation>
+    </message>
+    <message>
+        <source>Overdue work</source>
+        <translation>Überfällige Arbeit</translation>
+    </message>
+    <message numerus="yes">
+        <source>Overdue work in %n tanks</source>
+        <translation>
+            <numerusform>Überfällige Arbeit in %n Becken</numerusform>
+            <numerusform>Überfällige Arbeit in %n Becken</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::ResetCard</name>
+    <message>
+        <source>Carry on, or start afresh: both forecast</source>
+        <translation>Weiterführen oder neu anfangen: Vorhersage für beides</translation>
+    </message>
+    <message>
+        <source>From today on, by the same model. The fan before the other is the fresh start&apos;s; the paler one carries on as planned.</source>
+        <translation>Ab heute, mit demselben Modell. Der vordere Fächer ist der Neuanfang; der blassere führt weiter wie geplant.</translation>
+    </message>
+    <message>
+        <source>How the new layout would begin</source>
+        <translation>Wie die neue Einrichtung beginnen würde</translation>
+    </message>
+    <message>
+        <source>A fresh start with</source>
+        <translation>Neuanfang mit</translation>
+    </message>
+    <message>
+        <source>Total ammonia and nitrite on both ways</source>
+        <translation>Gesamtammonium und Nitrit auf beiden Wegen</translation>
+    </message>
+    <message>
+        <source>Gates on both ways: when readings clear, and the changes until then</source>
+        <translation>Freigaben auf beiden Wegen: wann die Messwerte klar sind, und die Wechsel bis dahin</translation>
+    </message>
+    <message>
+        <source>Readings
+clear for</source>
+        <translation>Messwerte
+klar für</translation>
+    </message>
+    <message>
+        <source>Carry on</source>
+        <translation>Weiterführen</translation>
+    </message>
+    <message>
+        <source>changes
+until then</source>
+        <translation>Wechsel
+bis dahin</translation>
+    </message>
+    <message>
+        <source>Start afresh</source>
+        <translation>Neu anfangen</translation>
+    </message>
+    <message>
+        <source>Both ways are being forecast.</source>
+        <translation>Für beide Wege wird die Vorhersage gerechnet.</translation>
+    </message>
+    <message>
+        <source>Being forecast again; what is shown is the one before.</source>
+        <translation>Die Vorhersage wird neu gerechnet; gezeigt wird die vorige.</translation>
+    </message>
+    <message>
+        <source>%1: carrying on %2, changes until then %3; starting afresh %4, changes until then %5</source>
+        <translation>%1: weiterführen %2, Wechsel bis dahin %3; neu anfangen %4, Wechsel bis dahin %5</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::RoundTimers</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>parameter, tank</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Ready to read: %1</source>
+        <translation>Bereit zum Ablesen: %1</translation>
+    </message>
+    <message>
+        <source>read it now</source>
+        <translation>jetzt ablesen</translation>
+    </message>
+    <message>
+        <source>shake %1</source>
+        <translation>schütteln %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is timed, how it stands</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, and %n more</source>
+        <translation>
+            <numerusform>%1 und %n weiterer</numerusform>
+            <numerusform>%1 und %n weitere</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>littoral::ui::RoundsDelegate</name>
     <message>
         <source>%1 · %2</source>
@@ -11697,6 +15833,11 @@
     <message>
         <source>%1: not due, %2</source>
         <translation>%1: nicht fällig, %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>litres and age, time on the sheet</comment>
+        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -11861,6 +16002,71 @@
         <source>Round finished: %1</source>
         <translation>Rundgang abgeschlossen: %1</translation>
     </message>
+    <message>
+        <source>round sheet %1</source>
+        <comment>file name</comment>
+        <translation>Rundgangblatt %1</translation>
+    </message>
+    <message>
+        <source>The round is as it was.</source>
+        <translation>Der Rundgang ist wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Times on the &amp;sheet</source>
+        <translation>Zeiten auf dem &amp;Blatt</translation>
+    </message>
+    <message>
+        <source>Times on the sheet: type in a round that was walked earlier</source>
+        <translation>Zeiten auf dem Blatt: einen früheren Rundgang eintippen</translation>
+    </message>
+    <message>
+        <source>Type in a printed sheet afterwards: the day of the round, and for each tank the time that stands on it</source>
+        <translation>Ein gedrucktes Blatt nachträglich eintippen: den Tag des Rundgangs und für jedes Becken die Zeit, die darauf steht</translation>
+    </message>
+    <message>
+        <source>Day of the round on the sheet</source>
+        <translation>Tag des Rundgangs auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>Walked on</source>
+        <translation>Rundgang am</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a day on which a round was walked.</source>
+        <translation>„%1“ ist kein Tag, an dem ein Rundgang stattfand.</translation>
+    </message>
+    <message>
+        <source>Type it as 2026-11-24, today at the latest.</source>
+        <translation>Schreibweise: 2026-11-24, spätestens heute.</translation>
+    </message>
+    <message>
+        <source>The day of the sheet is as it was.</source>
+        <translation>Der Tag des Blatts ist wie zuvor.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a time at which this tank was read.</source>
+        <translation>„%1“ ist keine Zeit, zu der dieses Becken gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Type it as 7:35, not later than now.</source>
+        <translation>Schreibweise: 7:35, nicht später als jetzt.</translation>
+    </message>
+    <message>
+        <source>The time of the tank is as it was.</source>
+        <translation>Die Zeit des Beckens ist wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Time for %1</source>
+        <translation>Zeit für %1</translation>
+    </message>
+    <message>
+        <source>This kit has no waiting time. Test kits (menu) is where it is set.</source>
+        <translation>Dieser Test hat keine Wartezeit. Sie wird unter Testsets (Menü) eingestellt.</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::RowPlanCard</name>
@@ -11933,10 +16139,6 @@
         <translation>„%1“ ist keine Menge von 0 bis 1000 mL. Tippe die Zahl vom Etikett, etwa 5.</translation>
     </message>
     <message>
-        <source>%1 of it demineralised</source>
-        <translation>davon %1 entsalzt</translation>
-    </message>
-    <message>
         <source>%1: %2. %3</source>
         <translation>%1: %2. %3</translation>
     </message>
@@ -11949,10 +16151,6 @@
         <translation>%1 hat keine Maße: Seine Liter fehlen in den Summen.</translation>
     </message>
     <message>
-        <source>The parts of &quot;%1&quot; cannot be told: give its KH and that of the one tap water.</source>
-        <translation>Die Teile von „%1“ lassen sich nicht bestimmen: Gib seine KH und die des einen Leitungswassers an.</translation>
-    </message>
-    <message>
         <source>What is overdue counts for today. Large: 40 % of the tank or 60 L and more, a measure of work, not a limit for animals.</source>
         <translation>Überfälliges zählt für heute. Groß: 40 % des Beckens oder 60 L und mehr, ein Maß der Arbeit, keine Grenze für Tiere.</translation>
     </message>
@@ -11962,6 +16160,14 @@
             <numerusform>Große Wechsel treffen an %n Tag zusammen.</numerusform>
             <numerusform>Große Wechsel treffen an %n Tagen zusammen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>The parts of &quot;%1&quot; are not stated: all of it is counted as water to treat. Name its two waters and their share.</source>
+        <translation>Die Teile von „%1“ sind nicht angegeben: Alles zählt als aufzubereitendes Wasser. Bitte die zwei Wässer und ihren Anteil nennen.</translation>
     </message>
 </context>
 <context>
@@ -12074,12 +16280,16 @@
         <translation>%1: %2 notiert</translation>
     </message>
     <message>
-        <source>photo, %1</source>
-        <translation>Foto, %1</translation>
-    </message>
-    <message>
         <source>%1: photo kept</source>
         <translation>%1: Foto aufbewahrt</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>See the photographs of this tank</source>
+        <translation>Die Fotos dieses Beckens ansehen</translation>
     </message>
 </context>
 <context>
@@ -12353,6 +16563,30 @@
         <source>Chloride, %1</source>
         <translation>Chlorid, %1</translation>
     </message>
+    <message>
+        <source>First part</source>
+        <translation>Erster Teil</translation>
+    </message>
+    <message>
+        <source>Share of the first part, %</source>
+        <translation>Anteil des ersten Teils, %</translation>
+    </message>
+    <message>
+        <source>30</source>
+        <translation>30</translation>
+    </message>
+    <message>
+        <source>Second part</source>
+        <translation>Zweiter Teil</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Not stated</source>
+        <translation>Nicht angegeben</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::StatusLine</name>
@@ -12419,6 +16653,14 @@
             <numerusform>%1 · %n Eintrag</numerusform>
             <numerusform>%1 · %n Einträge</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Timers</source>
+        <translation>Timer</translation>
+    </message>
+    <message>
+        <source>Timers: %1. Goes to the cell of the first.</source>
+        <translation>Timer: %1. Führt zur Zelle des ersten.</translation>
     </message>
 </context>
 <context>
@@ -12507,10 +16749,6 @@
         <translation>Verlorene oder herausgenommene Tiere eintragen</translation>
     </message>
     <message>
-        <source>Tinted: what it bears. Solid: this water, last 14 days. Hatched: nitrate of the coming 14 days, 8 in 10.</source>
-        <translation>Getönt: was es verträgt. Voll: dieses Wasser, letzte 14 Tage. Schraffiert: Nitrat der kommenden 14 Tage, 8 von 10.</translation>
-    </message>
-    <message>
         <source>Animals: what each bears, and this water</source>
         <translation>Tiere: was jedes verträgt, und dieses Wasser</translation>
     </message>
@@ -12564,6 +16802,10 @@
             <numerusform>%1 Wasser · %2 · %n Tier</numerusform>
             <numerusform>%1 Wasser · %2 · %n Tiere</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Tinted: what it bears. Solid: this water, last 14 days. Hatched: forecast of the coming 14 days, 8 in 10; pH, hardness and temperature are not forecast.</source>
+        <translation>Getönt: was es verträgt. Voll: dieses Wasser, letzte 14 Tage. Schraffiert: Vorhersage der kommenden 14 Tage, 8 von 10; für pH, Härte und Temperatur gibt es keine Vorhersage.</translation>
     </message>
 </context>
 <context>
@@ -12643,12 +16885,187 @@
             <numerusform>%n Stellen ließen sich nicht lesen.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Supplies and task templates brought in: %1, there already: %2</source>
+        <translation>Vorräte und Aufgabenvorlagen übernommen: %1, schon vorhanden: %2</translation>
+    </message>
+    <message>
+        <source>Due work as a calendar</source>
+        <translation>Fällige Arbeit als Kalender</translation>
+    </message>
+    <message>
+        <source>It cannot be written: %1.</source>
+        <translation>Es kann nicht geschrieben werden: %1.</translation>
+    </message>
+    <message>
+        <source>Due work of four weeks written to %1</source>
+        <translation>Fällige Arbeit von vier Wochen geschrieben nach %1</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::StripView</name>
     <message>
         <source>Strip: readings and events around the window; Left and Right walk through them</source>
         <translation>Streifen: Messwerte und Ereignisse um das Zeitfenster; Links und Rechts gehen hindurch</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::SuppliesEditor</name>
+    <message>
+        <source>%1: &quot;%2&quot; is not a number above 0 and up to %3.</source>
+        <translation>%1: „%2“ ist keine Zahl über 0 und bis %3.</translation>
+    </message>
+    <message>
+        <source>Supplies</source>
+        <translation>Vorräte</translation>
+    </message>
+    <message>
+        <source>Supplies and test kits with a date, soonest wanted first</source>
+        <translation>Vorräte und Tests mit Datum, zuerst was am ehesten gebraucht wird</translation>
+    </message>
+    <message>
+        <source>Save supply</source>
+        <translation>Vorrat speichern</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>New supply</source>
+        <translation>Neuer Vorrat</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Name, as doses of it are entered</source>
+        <translation>Name, wie Dosen davon eingetragen werden</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Amount when opened or last counted</source>
+        <translation>Menge beim Öffnen oder letzten Zählen</translation>
+    </message>
+    <message>
+        <source>doses</source>
+        <translation>Dosen</translation>
+    </message>
+    <message>
+        <source>tests</source>
+        <translation>Tests</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Opened or counted on</source>
+        <translation>Geöffnet oder gezählt am</translation>
+    </message>
+    <message>
+        <source>Good until</source>
+        <translation>Haltbar bis</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Used at water changes, of that unit per litre of new water</source>
+        <translation>Verbrauch bei Wasserwechseln, in dieser Einheit je Liter neues Wasser</translation>
+    </message>
+    <message>
+        <source>At changes with</source>
+        <translation>Bei Wechseln mit</translation>
+    </message>
+    <message>
+        <source>The cylinder hangs at</source>
+        <translation>Die Flasche hängt an</translation>
+    </message>
+    <message>
+        <source>Weight when empty, with what is weighed with it, g</source>
+        <translation>Leergewicht mit allem, was mitgewogen wird, g</translation>
+    </message>
+    <message>
+        <source>Weight now, closed, g</source>
+        <translation>Gewicht jetzt, geschlossen, g</translation>
+    </message>
+    <message>
+        <source>Enter the weighing</source>
+        <translation>Wägung eintragen</translation>
+    </message>
+    <message>
+        <source>every water</source>
+        <translation>jedes Wasser</translation>
+    </message>
+    <message>
+        <source>no tank yet</source>
+        <translation>noch kein Becken</translation>
+    </message>
+    <message>
+        <source>%1, test kit</source>
+        <translation>%1, Test</translation>
+    </message>
+    <message>
+        <source>wanted now</source>
+        <translation>jetzt gebraucht</translation>
+    </message>
+    <message>
+        <source>State how much there is and when it was opened: doses entered under its name, water changes and weighings are taken off by themselves.</source>
+        <translation>Angeben, wie viel da ist und wann es geöffnet wurde: Unter seinem Namen eingetragene Dosen, Wasserwechsel und Wägungen werden von selbst abgezogen.</translation>
+    </message>
+    <message>
+        <source>A test kit: its date and steps stand in its own form. Enter opens it.</source>
+        <translation>Ein Test: Datum und Stufen stehen in seinem eigenen Formular. Enter öffnet es.</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; is not a date. Type it as 2027-04-30.</source>
+        <translation>%1: „%2“ ist kein Datum. Schreibweise: 2027-04-30.</translation>
+    </message>
+    <message>
+        <source>The supply has no name yet.</source>
+        <translation>Der Vorrat hat noch keinen Namen.</translation>
+    </message>
+    <message>
+        <source>There is a supply of that name and lot already. Give this one its lot, or choose another name.</source>
+        <translation>Einen Vorrat mit diesem Namen und dieser Charge gibt es schon. Diesem seine Charge geben oder einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>supply %1</source>
+        <translation>Vorrat %1</translation>
+    </message>
+    <message>
+        <source>Supply %1 saved</source>
+        <translation>Vorrat %1 gespeichert</translation>
+    </message>
+    <message>
+        <source>remove supply %1</source>
+        <translation>Vorrat %1 entfernen</translation>
+    </message>
+    <message>
+        <source>Removed: supply %1</source>
+        <translation>Entfernt: Vorrat %1</translation>
+    </message>
+    <message>
+        <source>Say first at which tank the cylinder hangs and what it weighs empty, and save that.</source>
+        <translation>Zuerst angeben, an welchem Becken die Flasche hängt und was sie leer wiegt, und das speichern.</translation>
+    </message>
+    <message>
+        <source>%1: weighing entered</source>
+        <translation>%1: Wägung eingetragen</translation>
     </message>
 </context>
 <context>
@@ -12693,8 +17110,8 @@
         <translation>%1, %2: was zuerst kommt</translation>
     </message>
     <message>
-        <source>Starting afresh costs three to six weeks of cycling again (common practice); the Cycle page forecasts what is planned.</source>
-        <translation>Ein Neuanfang kostet wieder drei bis sechs Wochen Einfahrphase (gängige Praxis); die Seite Einfahren sagt voraus, was geplant ist.</translation>
+        <source>Starting afresh costs three to six weeks of cycling again (common practice); the forecast of both ways stands below.</source>
+        <translation>Neu anfangen kostet drei bis sechs Wochen erneutes Einfahren (gängige Praxis); die Vorhersage beider Wege steht unten.</translation>
     </message>
 </context>
 <context>
@@ -12860,10 +17277,6 @@
         <translation>Notiz zum Layout</translation>
     </message>
     <message>
-        <source>Kits, targets, entries</source>
-        <translation>Tests, Ziele, Einträge</translation>
-    </message>
-    <message>
         <source>Test kits...</source>
         <translation>Testsets …</translation>
     </message>
@@ -13027,6 +17440,30 @@
         <source>%1 of water, as measured</source>
         <translation>%1 Wasser, wie gemessen</translation>
     </message>
+    <message>
+        <source>Plants take up at least, mg/L NO₃ a week</source>
+        <translation>Pflanzen nehmen mindestens auf, mg/L NO₃ je Woche</translation>
+    </message>
+    <message>
+        <source>by density</source>
+        <translation>nach Dichte</translation>
+    </message>
+    <message>
+        <source>Plants take up at most, mg/L NO₃ a week</source>
+        <translation>Pflanzen nehmen höchstens auf, mg/L NO₃ je Woche</translation>
+    </message>
+    <message>
+        <source>Kits, targets, doses, entries</source>
+        <translation>Tests, Zielwerte, Dosen, Einträge</translation>
+    </message>
+    <message>
+        <source>Doses...</source>
+        <translation>Düngung...</translation>
+    </message>
+    <message>
+        <source>The least the plants take up lies above the most.</source>
+        <translation>Die geringste Aufnahme der Pflanzen liegt über der höchsten.</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::TankHeader</name>
@@ -13132,6 +17569,326 @@
     </message>
 </context>
 <context>
+    <name>littoral::ui::TemplatesEditor</name>
+    <message>
+        <source>Task templates</source>
+        <translation>Aufgabenvorlagen</translation>
+    </message>
+    <message>
+        <source>What it asks for next</source>
+        <translation>Was sie als Nächstes verlangt</translation>
+    </message>
+    <message>
+        <source>Save template</source>
+        <translation>Vorlage speichern</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>New template</source>
+        <translation>Neue Vorlage</translation>
+    </message>
+    <message>
+        <source>Back to the built-in</source>
+        <translation>Zurück zur eingebauten</translation>
+    </message>
+    <message>
+        <source>Switch off</source>
+        <translation>Abschalten</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Key, its short name in the store</source>
+        <translation>Schlüssel, ihr Kurzname in der Datei</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Water change</source>
+        <translation>Wasserwechsel</translation>
+    </message>
+    <message>
+        <source>Test, closed by readings</source>
+        <translation>Test, durch Messwerte erledigt</translation>
+    </message>
+    <message>
+        <source>Upkeep</source>
+        <translation>Pflege</translation>
+    </message>
+    <message>
+        <source>A look, closed by your word</source>
+        <translation>Ein Blick, durch Bestätigen erledigt</translation>
+    </message>
+    <message>
+        <source>A decision</source>
+        <translation>Eine Entscheidung</translation>
+    </message>
+    <message>
+        <source>Applies when (empty: always)</source>
+        <translation>Gilt, wenn (leer: immer)</translation>
+    </message>
+    <message>
+        <source>plants, no shrimp, bed rich|mild, tan &lt; 0.5</source>
+        <translation>plants, no shrimp, bed rich|mild, tan &lt; 0.5</translation>
+    </message>
+    <message>
+        <source>Asked once for the whole row</source>
+        <translation>Einmal für die ganze Reihe gestellt</translation>
+    </message>
+    <message>
+        <source>A missed round gives way to the next</source>
+        <translation>Eine versäumte Runde weicht der nächsten</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Runden</translation>
+    </message>
+    <message>
+        <source>One way each: every so many days from one tank age to another, once at an age, or on days after an event. Cases are tried from above; the first that holds is taken.</source>
+        <translation>Je ein Weg: alle so viele Tage von einem Beckenalter bis zu einem anderen, einmal in einem Alter, oder an Tagen nach einem Ereignis. Fälle werden von oben geprüft; der erste, der zutrifft, gilt.</translation>
+    </message>
+    <message>
+        <source>Cases</source>
+        <translation>Fälle</translation>
+    </message>
+    <message>
+        <source>Case</source>
+        <translation>Fall</translation>
+    </message>
+    <message>
+        <source>Holds when</source>
+        <translation>Trifft zu, wenn</translation>
+    </message>
+    <message>
+        <source>Every, days</source>
+        <translation>Alle, Tage</translation>
+    </message>
+    <message>
+        <source>From day</source>
+        <translation>Ab Tag</translation>
+    </message>
+    <message>
+        <source>To day</source>
+        <translation>Bis Tag</translation>
+    </message>
+    <message>
+        <source>Once on day</source>
+        <translation>Einmalig an Tag</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nach</translation>
+    </message>
+    <message>
+        <source>Days after</source>
+        <translation>Tage danach</translation>
+    </message>
+    <message>
+        <source>Change %</source>
+        <translation>Wechsel %</translation>
+    </message>
+    <message>
+        <source>Range %</source>
+        <translation>Spanne %</translation>
+    </message>
+    <message>
+        <source>Only when</source>
+        <translation>Nur wenn</translation>
+    </message>
+    <message>
+        <source>Only if raised</source>
+        <translation>Nur wenn erhöht</translation>
+    </message>
+    <message>
+        <source>Days from leaving</source>
+        <translation>Tage ab Abreise</translation>
+    </message>
+    <message>
+        <source>Days from return</source>
+        <translation>Tage ab Rückkehr</translation>
+    </message>
+    <message>
+        <source>Add a case</source>
+        <translation>Fall hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a round</source>
+        <translation>Runde hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take the case out</source>
+        <translation>Fall herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take the round out</source>
+        <translation>Runde herausnehmen</translation>
+    </message>
+    <message>
+        <source>nothing but your tick</source>
+        <translation>nur durch Abhaken</translation>
+    </message>
+    <message>
+        <source>Closed by an entry</source>
+        <translation>Erledigt durch einen Eintrag</translation>
+    </message>
+    <message>
+        <source>with the subject</source>
+        <translation>mit dem Gegenstand</translation>
+    </message>
+    <message>
+        <source>or by readings of</source>
+        <translation>oder durch Messwerte von</translation>
+    </message>
+    <message>
+        <source>Minutes it takes</source>
+        <translation>Dauer in Minuten</translation>
+    </message>
+    <message>
+        <source>Days of grace before it is overdue</source>
+        <translation>Tage Nachfrist, bevor sie überfällig ist</translation>
+    </message>
+    <message>
+        <source>Days after which it is not asked for any more</source>
+        <translation>Tage, nach denen nicht mehr danach gefragt wird</translation>
+    </message>
+    <message>
+        <source>Priority</source>
+        <translation>Vorrang</translation>
+    </message>
+    <message>
+        <source>1, first</source>
+        <translation>1, zuerst</translation>
+    </message>
+    <message>
+        <source>2</source>
+        <translation>2</translation>
+    </message>
+    <message>
+        <source>3, last</source>
+        <translation>3, zuletzt</translation>
+    </message>
+    <message>
+        <source>Caution shown before the work</source>
+        <translation>Vorsichtshinweis vor der Arbeit</translation>
+    </message>
+    <message>
+        <source>What follows if it is left undone</source>
+        <translation>Was folgt, wenn es unterbleibt</translation>
+    </message>
+    <message>
+        <source>Where the rule comes from</source>
+        <translation>Woher die Regel kommt</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>gängige Praxis</translation>
+    </message>
+    <message>
+        <source>%1, switched off</source>
+        <translation>%1, ausgeschaltet</translation>
+    </message>
+    <message>
+        <source>%1, changed by you</source>
+        <translation>%1, selbst geändert</translation>
+    </message>
+    <message>
+        <source>%1, your own</source>
+        <translation>%1, eigene</translation>
+    </message>
+    <message>
+        <source>my own practice</source>
+        <translation>meine eigene Praxis</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>A new template of your own.</source>
+        <translation>Eine neue eigene Vorlage.</translation>
+    </message>
+    <message>
+        <source>Built in. Saving a change puts your own in its place.</source>
+        <translation>Eingebaut. Wird eine Änderung gespeichert, tritt die eigene Vorlage an ihre Stelle.</translation>
+    </message>
+    <message>
+        <source>Switched off: it asks for nothing. Saving switches it on again.</source>
+        <translation>Ausgeschaltet: Sie fragt nach nichts. Speichern schaltet sie wieder ein.</translation>
+    </message>
+    <message>
+        <source>Changed by you; the built-in one is kept.</source>
+        <translation>Selbst geändert; die eingebaute bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Your own.</source>
+        <translation>Eigene Vorlage.</translation>
+    </message>
+    <message>
+        <source>The whole row</source>
+        <translation>Die ganze Reihe</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <comment>tank, day, why</comment>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>%1: nothing in the next 120 days.</source>
+        <translation>%1: nichts in den nächsten 120 Tagen.</translation>
+    </message>
+    <message>
+        <source>%1: does not apply to this layout.</source>
+        <translation>%1: gilt für diese Einrichtung nicht.</translation>
+    </message>
+    <message>
+        <source>No tank is running.</source>
+        <translation>Kein Becken läuft.</translation>
+    </message>
+    <message>
+        <source>There is a template with the key &quot;%1&quot; already. Choose another key.</source>
+        <translation>Eine Vorlage mit dem Schlüssel „%1“ gibt es schon. Einen anderen Schlüssel wählen.</translation>
+    </message>
+    <message>
+        <source>task template %1</source>
+        <translation>Aufgabenvorlage %1</translation>
+    </message>
+    <message>
+        <source>Task template saved: %1</source>
+        <translation>Aufgabenvorlage gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>back to the built-in: %1</source>
+        <translation>zurück zur eingebauten Vorlage: %1</translation>
+    </message>
+    <message>
+        <source>remove task template %1</source>
+        <translation>Aufgabenvorlage %1 entfernen</translation>
+    </message>
+    <message>
+        <source>Back to the built-in: %1</source>
+        <translation>Zurück zur eingebauten Vorlage: %1</translation>
+    </message>
+    <message>
+        <source>Removed: %1</source>
+        <translation>Entfernt: %1</translation>
+    </message>
+    <message>
+        <source>switch off: %1</source>
+        <translation>ausschalten: %1</translation>
+    </message>
+    <message>
+        <source>Switched off: %1</source>
+        <translation>Ausgeschaltet: %1</translation>
+    </message>
+</context>
+<context>
     <name>littoral::ui::TenthsStrip</name>
     <message>
         <source>Where readings fell in the forecast, in tenths</source>
@@ -13148,6 +17905,34 @@
         <source>%1, %2</source>
         <comment>name, remark</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::TimerStrip</name>
+    <message>
+        <source>Timers</source>
+        <translation>Timer</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is timed, how it stands</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Go to it</source>
+        <translation>Hingehen</translation>
+    </message>
+    <message>
+        <source>Go to the cell of %1</source>
+        <translation>Zur Zelle von %1 gehen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop the timer of %1</source>
+        <translation>Den Timer von %1 anhalten</translation>
     </message>
 </context>
 <context>
@@ -13190,6 +17975,13 @@
     <message>
         <source>Topics found</source>
         <translation>Gefundene Themen</translation>
+    </message>
+</context>
+<context>
+    <name>littoral::ui::TrayNotifier</name>
+    <message>
+        <source>Littoral</source>
+        <translation>Littoral</translation>
     </message>
 </context>
 <context>
@@ -13352,6 +18144,46 @@
         <source>Everything</source>
         <translation>Alles</translation>
     </message>
+    <message>
+        <source>Expected</source>
+        <translation>Erwartet</translation>
+    </message>
+    <message>
+        <source>Views</source>
+        <translation>Ansichten</translation>
+    </message>
+    <message>
+        <source>Name of this view</source>
+        <translation>Name dieser Ansicht</translation>
+    </message>
+    <message>
+        <source>name of the view</source>
+        <translation>Name der Ansicht</translation>
+    </message>
+    <message>
+        <source>What doses and water changes should have come to, with the range that uptake leaves</source>
+        <translation>Was Düngung und Wasserwechsel ergeben haben müssten, mit der Spanne, die der Verbrauch der Pflanzen lässt</translation>
+    </message>
+    <message>
+        <source>Views that were kept under a name</source>
+        <translation>Ansichten, die unter einem Namen behalten wurden</translation>
+    </message>
+    <message>
+        <source>No view is kept yet</source>
+        <translation>Noch keine Ansicht behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this view...</source>
+        <translation>Diese Ansicht &amp;behalten...</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove a view</source>
+        <translation>Eine Ansicht entfernen</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::TrendsPage</name>
@@ -13444,6 +18276,42 @@
     <message>
         <source>The record is as it was.</source>
         <translation>Das Journal ist wie zuvor.</translation>
+    </message>
+    <message>
+        <source>View &quot;%1&quot; is on show.</source>
+        <translation>Ansicht „%1“ wird gezeigt.</translation>
+    </message>
+    <message>
+        <source>A view needs a name.</source>
+        <translation>Eine Ansicht braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>save view %1</source>
+        <translation>Ansicht %1 speichern</translation>
+    </message>
+    <message>
+        <source>View &quot;%1&quot; is kept.</source>
+        <translation>Ansicht „%1“ ist behalten.</translation>
+    </message>
+    <message>
+        <source>remove view %1</source>
+        <translation>Ansicht %1 entfernen</translation>
+    </message>
+    <message>
+        <source>View &quot;%1&quot; is gone.</source>
+        <translation>Ansicht „%1“ ist entfernt.</translation>
+    </message>
+    <message>
+        <source>The views are as they were.</source>
+        <translation>Die Ansichten sind wieder wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Narrow the lists of tanks and parameters</source>
+        <translation>Die Listen der Becken und Parameter eingrenzen</translation>
+    </message>
+    <message>
+        <source>tank or parameter</source>
+        <translation>Becken oder Parameter</translation>
     </message>
 </context>
 <context>
@@ -13621,6 +18489,22 @@
         <source>A word is enough, so that the record says why.</source>
         <translation>Ein Wort reicht, damit das Journal sagt, warum.</translation>
     </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>See and change the rule this work follows</source>
+        <translation>Die Regel ansehen und ändern, der diese Arbeit folgt</translation>
+    </message>
+    <message>
+        <source>Ease them</source>
+        <translation>Lockern</translation>
+    </message>
+    <message>
+        <source>Leave as it is, with reason</source>
+        <translation>So lassen, mit Begründung</translation>
+    </message>
 </context>
 <context>
     <name>littoral::ui::WorkModel</name>
@@ -13643,6 +18527,10 @@
     <message>
         <source>%1, %2, %3</source>
         <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Whole row</source>
+        <translation>Ganze Reihe</translation>
     </message>
 </context>
 <context>
@@ -13719,10 +18607,6 @@
         <translation>In dieser Datei sind noch keine Becken.</translation>
     </message>
     <message>
-        <source>Shows for each tank what is overdue, due, and due in the next seven days, and why.</source>
-        <translation>Zeigt für jedes Becken, was überfällig, fällig und in den nächsten sieben Tagen fällig ist, und warum.</translation>
-    </message>
-    <message>
         <source>The store, a file ending in .littoral.</source>
         <translation>Die Datei, mit der Endung .littoral.</translation>
     </message>
@@ -13797,10 +18681,6 @@
     <message>
         <source>Also what nothing seen points to, and what is refuted.</source>
         <translation>Auch das, worauf nichts Gesehenes deutet, und was widerlegt ist.</translation>
-    </message>
-    <message>
-        <source>--tank is needed.</source>
-        <translation>--tank wird gebraucht.</translation>
     </message>
     <message>
         <source>There is no layout in &quot;%1&quot; yet.</source>
@@ -14513,10 +19393,6 @@ Jedes hat sein eigenes --help.</translation>
         <translation>Start: %1. Bodengrund: %2. Pflanzen: %3. CO2: %4.</translation>
     </message>
     <message>
-        <source>Source water: %1.</source>
-        <translation>Ausgangswasser: %1.</translation>
-    </message>
-    <message>
         <source>Tank</source>
         <translation>Becken</translation>
     </message>
@@ -14589,10 +19465,6 @@ Jedes hat sein eigenes --help.</translation>
         <translation>%1 hat keine Maße: Seine Liter fehlen in den Summen.</translation>
     </message>
     <message>
-        <source>The parts of &quot;%1&quot; cannot be told: give its KH and that of the one tap water.</source>
-        <translation>Die Teile von „%1“ lassen sich nicht bestimmen: Gib seine KH und die des einen Leitungswassers an.</translation>
-    </message>
-    <message>
         <source>Shows the water the whole row needs day by day: litres, tap water to treat, demineralised water, and the days on which large changes fall together.</source>
         <translation>Zeigt Tag für Tag das Wasser, das die ganze Reihe braucht: Liter, aufzubereitendes Leitungswasser, entsalztes Wasser, und die Tage, an denen große Wechsel zusammentreffen.</translation>
     </message>
@@ -14636,6 +19508,278 @@ Jedes hat sein eigenes --help.</translation>
         <source>Demineralised, %1</source>
         <translation>Entsalzt, %1</translation>
     </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>The whole row</source>
+        <translation>Die ganze Reihe</translation>
+    </message>
+    <message>
+        <source>Day by day, all tanks</source>
+        <translation>Tag für Tag, alle Becken</translation>
+    </message>
+    <message>
+        <source>%1: it cannot be written: %2</source>
+        <translation>%1: lässt sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>Shows for each tank what is overdue, due, and due in the next seven days, and why. With --days also the minutes and litres of each day over all tanks, and the days on which large water changes collide.</source>
+        <translation>Zeigt für jedes Becken, was überfällig, fällig und in den nächsten sieben Tagen fällig ist, und warum. Mit --days auch die Minuten und Liter jedes Tages über alle Becken und die Tage, an denen große Wasserwechsel zusammentreffen.</translation>
+    </message>
+    <message>
+        <source>So many days ahead, 1 to 92, with the load of each day.</source>
+        <translation>So viele Tage voraus, 1 bis 92, mit der Last jedes Tages.</translation>
+    </message>
+    <message>
+        <source>Write an iCalendar file; - for standard output.</source>
+        <translation>Eine iCalendar-Datei schreiben; - für die Standardausgabe.</translation>
+    </message>
+    <message>
+        <source>Choose one of --json, --csv and --ics.</source>
+        <translation>Eines von --json, --csv und --ics wählen.</translation>
+    </message>
+    <message>
+        <source>Who decides</source>
+        <translation>Wer entscheidet</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Odds that its water stays clear from a day on: %1</source>
+        <translation>Chance, dass das Wasser ab einem Tag unbelastet bleibt: %1</translation>
+    </message>
+    <message>
+        <source>Rule: %1.</source>
+        <translation>Regel: %1.</translation>
+    </message>
+    <message>
+        <source>The layout is not flooded yet.</source>
+        <translation>Die Einrichtung ist noch nicht geflutet.</translation>
+    </message>
+    <message>
+        <source>No odds: %1</source>
+        <translation>Keine Chancen: %1</translation>
+    </message>
+    <message>
+        <source>Not waited for on %1 (%2): %3 Tests and looks follow every day for a week.</source>
+        <translation>Nicht abgewartet am %1 (%2): %3 Eine Woche lang folgen jeden Tag Tests und Kontrollblicke.</translation>
+    </message>
+    <message>
+        <source>Shows for each gate every condition, how it stands and the reading that decides it, the odds by date, and what was not waited for. A gate is judgement, not proof: ask the kit before animals go in.</source>
+        <translation>Zeigt für jede Freigabe jede Bedingung, wie sie steht und welcher Messwert sie entscheidet, die Chancen nach Datum und was nicht abgewartet wurde. Eine Freigabe ist Abwägung, kein Beweis: Vor dem Einsetzen von Tieren den Test befragen.</translation>
+    </message>
+    <message>
+        <source>Nothing.</source>
+        <translation>Nichts.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsichtshinweise</translation>
+    </message>
+    <message>
+        <source>Helper&apos;s sheet: %1</source>
+        <translation>Blatt für den Helfer: %1</translation>
+    </message>
+    <message>
+        <source>When all is well</source>
+        <translation>Wenn alles in Ordnung ist</translation>
+    </message>
+    <message>
+        <source>Every day</source>
+        <translation>Jeden Tag</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>On its day</source>
+        <translation>An seinem Tag</translation>
+    </message>
+    <message>
+        <source>Do not</source>
+        <translation>Nicht tun</translation>
+    </message>
+    <message>
+        <source>Call when</source>
+        <translation>Anrufen, wenn</translation>
+    </message>
+    <message>
+        <source>Journey %1</source>
+        <translation>Reise %1</translation>
+    </message>
+    <message>
+        <source>To prepare</source>
+        <translation>Vorzubereiten</translation>
+    </message>
+    <message>
+        <source>Before leaving</source>
+        <translation>Vor der Abreise</translation>
+    </message>
+    <message>
+        <source>Waits until the return</source>
+        <translation>Wartet bis zur Rückkehr</translation>
+    </message>
+    <message>
+        <source>On the day of return</source>
+        <translation>Am Tag der Rückkehr</translation>
+    </message>
+    <message>
+        <source>The helper&apos;s tasks: %1 minutes and %2 over the journey, daily looks not counted.</source>
+        <translation>Die Aufgaben des Helfers: %1 Minuten und %2 über die Reise, tägliche Kontrollblicke nicht mitgezählt.</translation>
+    </message>
+    <message>
+        <source>No journey is in the store: give --from and --to.</source>
+        <translation>In der Datei ist keine Reise: --from und --to angeben.</translation>
+    </message>
+    <message>
+        <source>--from and --to go together.</source>
+        <translation>--from und --to gehören zusammen.</translation>
+    </message>
+    <message>
+        <source>Splits the work of a journey: what is to be done before leaving, what a helper does, what waits; with a helper&apos;s sheet for each tank. Without days the journey in the store is taken.</source>
+        <translation>Teilt die Arbeit einer Reise auf: was vor der Abreise zu tun ist, was ein Helfer übernimmt, was wartet; mit einem Helferblatt für jedes Becken. Ohne Tage gilt die Reise in der Datei.</translation>
+    </message>
+    <message>
+        <source>The day of leaving.</source>
+        <translation>Der Tag der Abreise.</translation>
+    </message>
+    <message>
+        <source>The day of return.</source>
+        <translation>Der Tag der Rückkehr.</translation>
+    </message>
+    <message>
+        <source>Who helps.</source>
+        <translation>Wer hilft.</translation>
+    </message>
+    <message>
+        <source>Whom to call; several are parted by a semicolon.</source>
+        <translation>Wer anzurufen ist; mehrere werden durch ein Semikolon getrennt.</translation>
+    </message>
+    <message>
+        <source>Keep the journey in the store.</source>
+        <translation>Die Reise in der Datei behalten.</translation>
+    </message>
+    <message>
+        <source>Print text, as without it.</source>
+        <translation>Text ausgeben, wie ohne diese Option.</translation>
+    </message>
+    <message>
+        <source>%1 Records of knowledge: %2.</source>
+        <translation>%1 Wissenseinträge: %2.</translation>
+    </message>
+    <message>
+        <source>%1 Journeys: %2.</source>
+        <translation>%1 Reisen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 Supplies: %2.</source>
+        <translation>%1 Vorräte: %2.</translation>
+    </message>
+    <message>
+        <source>For example: littoralctl reckon %1 %2</source>
+        <translation>Zum Beispiel: littoralctl reckon %1 %2</translation>
+    </message>
+    <message>
+        <source>Carry on, or start afresh: both forecast</source>
+        <translation>Weiterführen oder neu anfangen: Vorhersage für beides</translation>
+    </message>
+    <message>
+        <source>%1: carrying on %2, changes until then %3; starting afresh %4, changes until then %5</source>
+        <translation>%1: weiterführen %2, Wechsel bis dahin %3; neu anfangen %4, Wechsel bis dahin %5</translation>
+    </message>
+    <message>
+        <source>How a fresh start would begin: new-media (if not given), mature-media or starter.</source>
+        <translation>Wie ein Neuanfang beginnen würde: new-media (wenn nicht angegeben), mature-media oder starter.</translation>
+    </message>
+    <message>
+        <source>Do not forecast carrying on against starting afresh.</source>
+        <translation>Keine Vorhersage für Weiterführen gegen Neuanfang erstellen.</translation>
+    </message>
+    <message>
+        <source>--start takes new-media, mature-media or starter.</source>
+        <translation>--start nimmt new-media, mature-media oder starter.</translation>
+    </message>
+    <message>
+        <source>Split the work of a journey: before, the helper, after.</source>
+        <translation>Die Arbeit einer Reise aufteilen: vorher, der Helfer, nachher.</translation>
+    </message>
+    <message>
+        <source>Show every gate&apos;s conditions, what decides them, and the odds by date.</source>
+        <translation>Die Bedingungen jeder Freigabe zeigen, was sie entscheidet, und die Chancen nach Datum.</translation>
+    </message>
+    <message>
+        <source>Show what is in stock, how long it lasts, and what is past its date.</source>
+        <translation>Zeigen, was vorrätig ist, wie lange es reicht und was abgelaufen ist.</translation>
+    </message>
+    <message>
+        <source>past its date</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>get it now</source>
+        <translation>jetzt besorgen</translation>
+    </message>
+    <message>
+        <source>ok</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>Nothing is kept in stock in this store yet, and no test kit has a date.</source>
+        <translation>In dieser Datei ist noch kein Vorrat erfasst, und kein Testbesteck hat ein Datum.</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Rest</translation>
+    </message>
+    <message>
+        <source>Lasts</source>
+        <translation>Reicht</translation>
+    </message>
+    <message>
+        <source>Shows what is in stock: what is left by the doses, water changes and weighings on record, how long it lasts at the present use, and what is past its date.</source>
+        <translation>Zeigt, was vorrätig ist: was nach den eingetragenen Dosen, Wasserwechseln und Wägungen übrig ist, wie lange es beim jetzigen Verbrauch reicht und was abgelaufen ist.</translation>
+    </message>
+    <message>
+        <source>Source water: %1. %2</source>
+        <translation>Ausgangswasser: %1. %2</translation>
+    </message>
+    <message>
+        <source>Dosed: %1.</source>
+        <translation>Dosiert: %1.</translation>
+    </message>
+    <message>
+        <source>%1 L of %2</source>
+        <translation>%1 L %2</translation>
+    </message>
+    <message>
+        <source>Waters in all: %1.</source>
+        <translation>Wasser insgesamt: %1.</translation>
+    </message>
+    <message>
+        <source>The parts of &quot;%1&quot; are not stated: all of it is counted as water to treat. Name its two waters and their share.</source>
+        <translation>Die Anteile von „%1“ sind nicht angegeben: Alles zählt als aufzubereitendes Wasser. Die beiden Wässer und ihren Anteil nennen.</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
@@ -14650,6 +19794,30 @@ Jedes hat sein eigenes --help.</translation>
     <message>
         <source>The store to open (*.littoral); the last one when not given.</source>
         <translation>Die zu öffnende Datei (*.littoral); ohne Angabe die letzte.</translation>
+    </message>
+    <message>
+        <source>Give the file to write and the store: littoral --report row FILE.pdf row.littoral</source>
+        <translation>Die zu schreibende Datei und den Datenbestand angeben: littoral --report row FILE.pdf row.littoral</translation>
+    </message>
+    <message>
+        <source>Write a report as a PDF and end: %1. Then the file to write and the store.</source>
+        <translation>Einen Bericht als PDF schreiben und beenden: %1. Danach die zu schreibende Datei und den Datenbestand.</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>The tank whose case is reported.</source>
+        <translation>Das Becken, über dessen Fall berichtet wird.</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Order the round sheet kit by kit instead of tank by tank.</source>
+        <translation>Das Rundenblatt nach Tests statt nach Becken ordnen.</translation>
     </message>
 </context>
 </TS>

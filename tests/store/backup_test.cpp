@@ -64,7 +64,7 @@ TEST(Verify, SoundStoreIsCounted)
     const auto report = temp->verify();
     ASSERT_TRUE(succeeded(report));
     EXPECT_TRUE(report->problems.empty());
-    EXPECT_EQ(report->schemaVersion, 1);
+    EXPECT_EQ(report->schemaVersion, store::kSchemaVersion);
     EXPECT_EQ(report->tanks, 2);
     EXPECT_EQ(report->layouts, 2);
     EXPECT_EQ(report->readings, 1);

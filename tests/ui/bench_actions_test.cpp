@@ -3,7 +3,9 @@
 #include "core/sheets/text_input.h"
 #include "tests/ui/frame_fixture.h"
 #include "ui/frame/main_window.h"
+#include "ui/frame/panels.h"
 #include "ui/models/guide_sheets.h"
+#include "ui/frame/panels.h"
 #include "ui/pages/bench/bench_page.h"
 #include "ui/pages/bench/sheet_field.h"
 #include "ui/pages/guide/guide_page.h"
@@ -198,8 +200,8 @@ TEST_F(BenchActions, F1ExplainsTheSheetInTheGuide)
         window.showPage(MainWindow::Page::Bench);
         window.bench()->open(sheet.key, {});
         window.actions().action(u"guide.open"_s)->trigger();
-        ASSERT_EQ(window.guide()->topic(), sheetTopic(sheet.key));
-        const GuideArticle& article = window.guide()->pane()->article();
+        ASSERT_EQ(window.panels()->guide()->topic(), sheetTopic(sheet.key));
+        const GuideArticle& article = window.panels()->guide()->pane()->article();
         EXPECT_EQ(article.title, sheet.title);
         EXPECT_EQ(article.source, sheet.source);
         EXPECT_TRUE(article.lead.contains(sheet.purpose));

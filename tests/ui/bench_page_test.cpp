@@ -339,7 +339,7 @@ TEST_F(BenchPageTest, PrintsWhatIsShown)
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     const QByteArray bytes = file.readAll();
     EXPECT_TRUE(bytes.startsWith("%PDF-"));
-    EXPECT_EQ(bytes.count("/Type /Page\n"), 2); // the sheet in front and the row's plan
+    EXPECT_GE(bytes.count("/Type /Page\n"), 2); // the sheet in front, then the row's plan
     QSignalSpy failed(&page, &BenchPage::failed);
     ask.pdf = path(u"no such folder/sheets.pdf"_s);
     page.print();

@@ -20,7 +20,7 @@ void MainWindow::makeRecordActions()
     m_actions->add(u"entries.row"_s, tr("Ent&ries of the whole row..."), Group::Row,
                    {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L)}, [this] { m_panels->showEntries({}); });
     m_actions->add(u"photos"_s, tr("&Photographs of the tank..."), Group::Row,
-                   {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)},
+                   {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I)},
                    [this] { m_panels->showPhotos(m_rail->selected()); });
     m_actions->add(u"supplies"_s, tr("S&upplies..."), Group::Row, {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_U)},
                    [this] { m_panels->showSupplies(); });

@@ -19,7 +19,7 @@ void MainWindow::makeTrendsActions()
                    [this] { m_trends->openExport(); });
     m_actions->add(u"trends.filter"_s, tr("&Filter tanks and parameters"), Group::Trends,
                    {QKeySequence(Qt::CTRL | Qt::Key_F)}, [this] { m_trends->openFilter(); });
-    m_actions->add(u"trends.views"_s, tr("&Views"), Group::Trends, {QKeySequence(Qt::Key_V)},
+    m_actions->add(u"trends.views"_s, tr("Views"), Group::Trends, {QKeySequence(Qt::Key_V)},
                    [this] { m_trends->bar().openViews(); });
     m_actions->add(u"trends.keep"_s, tr("&Keep this view"), Group::Trends, {QKeySequence(Qt::CTRL | Qt::Key_S)},
                    [this] { m_trends->bar().askViewName(); });

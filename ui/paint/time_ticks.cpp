@@ -59,6 +59,10 @@ public:
         m_day = day;
         m_at = startOfDay(day, m_zone);
         m_until = std::numeric_limits<qint64>::max();
+        if (QDateTime::fromMSecsSinceEpoch(m_at, m_zone).time() != QTime(0, 0)) {
+            m_until = m_at; // a day without its midnight: the next one begins sooner than 24 hours later
+            return m_at;
+        }
         if (m_zone.hasTransitions()) {
             const QTimeZone::OffsetData next = m_zone.nextTransition(QDateTime::fromMSecsSinceEpoch(m_at, Qt::UTC));
             m_until = next.atUtc.isValid() ? next.atUtc.toMSecsSinceEpoch() : m_until;

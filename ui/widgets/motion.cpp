@@ -25,6 +25,8 @@ void Motion::start(std::function<void(double)> step)
         advance(1.0);
         return;
     }
+    // The clock tells of changes only: without this the view would stand at its end until the first tick.
+    advance(0.0);
     m_clock.setDuration(duration);
     m_clock.start();
 }

@@ -224,7 +224,7 @@ void EntriesPanel::fillChoices()
     m_show->addItem(tr("Everything"), u"all"_s);
     m_show->addItem(tr("All readings"), u"readings"_s);
     for (const record::Parameter& parameter : record::parameters()) {
-        m_show->addItem(parameter.name, u"reading:"_s + parameter.key);
+        m_show->addItem(parameter.name, QVariant(u"reading:"_s + parameter.key));
     }
     m_show->addItem(tr("All entries"), u"entries"_s);
     for (int kind = 0; kind <= static_cast<int>(record::EntryKind::Note); ++kind) {

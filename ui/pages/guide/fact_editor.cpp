@@ -204,6 +204,7 @@ void FactEditor::save()
         emit closeRequested(); // nothing was changed
         return;
     }
+    clearProblem();
     QJsonObject object = typed();
     const QString name = factName(m_kind, object);
     const QString id = m_id.isEmpty() ? facts::freshId(m_keeper.row(), m_kind, name) : m_id;
