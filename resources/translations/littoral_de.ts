@@ -6515,10 +6515,6 @@ ev:light_change&lt;14d ::1</translation>
         <translation>zuvor nicht gemessen</translation>
     </message>
     <message>
-        <source>last %1, %2</source>
-        <translation>zuletzt %1, %2</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -6577,6 +6573,10 @@ ev:light_change&lt;14d ::1</translation>
     <message>
         <source>Round sheet, tank by tank</source>
         <translation>Rundgangsblatt, Becken für Becken</translation>
+    </message>
+    <message>
+        <source>last %1 %2, %3</source>
+        <translation>zuletzt %1 %2, %3</translation>
     </message>
 </context>
 <context>
@@ -10294,7 +10294,7 @@ ev:light_change&lt;14d ::1</translation>
     </message>
     <message>
         <source>Rounds</source>
-        <translation>Runden</translation>
+        <translation>Rundgang</translation>
     </message>
     <message>
         <source>There is no case &quot;%1&quot;.</source>
@@ -14675,7 +14675,7 @@ ev:light_change&lt;14d ::1</translation>
     </message>
     <message>
         <source>Ent&amp;ries of the whole row...</source>
-        <translation>Ein&amp;träge der ganzen Reihe...</translation>
+        <translation>Einträge der &amp;ganzen Reihe...</translation>
     </message>
     <message>
         <source>&amp;Photographs of the tank...</source>
@@ -14688,10 +14688,6 @@ ev:light_change&lt;14d ::1</translation>
     <message>
         <source>Task te&amp;mplates...</source>
         <translation>Auf&amp;gabenvorlagen...</translation>
-    </message>
-    <message>
-        <source>Start the kit&apos;s &amp;timer</source>
-        <translation>Die &amp;Zeitmessung des Tests starten</translation>
     </message>
     <message>
         <source>&amp;Filter tanks and parameters</source>
@@ -14722,12 +14718,16 @@ ev:light_change&lt;14d ::1</translation>
         <translation>Becken und Parameter filtern</translation>
     </message>
     <message>
-        <source>Redu&amp;ced motion</source>
-        <translation>Be&amp;wegung verringern</translation>
-    </message>
-    <message>
         <source>Views</source>
         <translation>Ansichten</translation>
+    </message>
+    <message>
+        <source>Start the timer of the kit</source>
+        <translation>Uhr des Tests starten</translation>
+    </message>
+    <message>
+        <source>Reduced motion</source>
+        <translation>Bewegung verringern</translation>
     </message>
 </context>
 <context>
@@ -17648,7 +17648,7 @@ bis dahin</translation>
     </message>
     <message>
         <source>Rounds</source>
-        <translation>Runden</translation>
+        <translation>Rundgang</translation>
     </message>
     <message>
         <source>One way each: every so many days from one tank age to another, once at an age, or on days after an event. Cases are tried from above; the first that holds is taken.</source>
@@ -17886,6 +17886,10 @@ bis dahin</translation>
     <message>
         <source>Switched off: %1</source>
         <translation>Ausgeschaltet: %1</translation>
+    </message>
+    <message>
+        <source>Rounds of the template</source>
+        <translation>Termine der Vorlage</translation>
     </message>
 </context>
 <context>

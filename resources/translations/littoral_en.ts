@@ -192,8 +192,8 @@
     <message numerus="yes">
         <source>%n selected</source>
         <translation>
-            <numerusform>%n selected</numerusform>
-            <numerusform>%n selected</numerusform>
+            <numerusform>%n line selected</numerusform>
+            <numerusform>%n lines selected</numerusform>
         </translation>
     </message>
 </context>
@@ -239,8 +239,8 @@
     <message numerus="yes">
         <source>%1: %2, and %n more</source>
         <translation>
-            <numerusform>%1: %2, and %n more</numerusform>
-            <numerusform>%1: %2, and %n more</numerusform>
+            <numerusform>%1: %2, and %n other</numerusform>
+            <numerusform>%1: %2, and %n others</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -256,8 +256,8 @@
     <message numerus="yes">
         <source>%1, and %n more</source>
         <translation>
-            <numerusform>%1, and %n more</numerusform>
-            <numerusform>%1, and %n more</numerusform>
+            <numerusform>%1, and %n other</numerusform>
+            <numerusform>%1, and %n others</numerusform>
         </translation>
     </message>
 </context>

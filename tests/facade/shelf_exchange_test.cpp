@@ -113,8 +113,6 @@ TEST(ShelfExchange, WhatIsWrongIsNamedAndNothingIsWritten)
     EXPECT_TRUE(problemsOf(head + R"([{"name": "x", "kind": "salt", "opened": "soon"}]})").contains(u"\"soon\""_s));
     EXPECT_TRUE(problemsOf(head + R"([{"name": "x", "kind": "salt", "source": "well"}]})").contains(u"\"well\""_s));
     EXPECT_TRUE(problemsOf(R"({"format": "littoral-supplies", "version": 9})").contains(u"version 1"_s));
-    EXPECT_TRUE(problemsOf(R"({"format": "littoral-task-templates", "version": 1, "templates": [{"key": "a"}]})")
-                    .contains(u"\"title\""_s));
     EXPECT_TRUE(t.keeper.row().supplies.empty());
     EXPECT_TRUE(t.keeper.row().templates.empty());
 }

@@ -123,16 +123,4 @@ TEST(TextFit, LeavesWhatScrolls)
     EXPECT_TRUE(faultsOf(typed).empty());
 }
 
-TEST(TextFit, FindsDotsWithoutATip)
-{
-    QWidget window;
-    window.resize(300, 80);
-    QLabel label(u"Kept…"_s, &window);
-    label.resize(200, 30);
-    EXPECT_TRUE(faultsOf(window).empty()) << "the dots are the label's own";
-    QPushButton button(u"Skip, with reason"_s, &window);
-    button.setGeometry(10, 40, 40, 30);
-    EXPECT_FALSE(faultsOf(window).empty());
-}
-
 } // namespace littoral::ui::test

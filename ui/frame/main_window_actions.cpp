@@ -187,7 +187,7 @@ void MainWindow::makeLookActions()
         motions->addAction(action);
     };
     motion(u"motion.full"_s, tr("&Motion: charts ease to their place"), MotionChoice::Full);
-    motion(u"motion.reduced"_s, tr("Redu&ced motion"), MotionChoice::Reduced);
+    motion(u"motion.reduced"_s, tr("Reduced motion"), MotionChoice::Reduced);
     motion(u"motion.system"_s, tr("Motion as the system &asks"), MotionChoice::System);
 }
 

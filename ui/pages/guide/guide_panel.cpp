@@ -87,7 +87,7 @@ GuideArticle GuidePanel::foundArticle(const QString& words) const
                           "gate, a caution. Nothing of that kind is focused now.");
         links.heading = tr("Words of the trade and of the program");
     }
-    for (const GuideTopic& topic : m_guide.hits(words, words.isEmpty() ? 200 : kMostFound)) {
+    for (const GuideTopic& topic : m_guide.hits(words, words.isEmpty() ? 10'000 : kMostFound)) {
         if (!words.isEmpty() || shelfOf(topic.id) == QStringLiteral("term")) {
             links.lines.push_back({topic.title, words.isEmpty() ? QString() : topic.detail, topic.id, 0});
         }

@@ -24,6 +24,7 @@ namespace {
 
 constexpr int kMinuteMs = 60'000;
 constexpr int kLoadDays = 7;
+constexpr int kLinesForLoad = 28; // height of the page in lines of text below which the line of loads gives way
 
 } // namespace
 
@@ -252,6 +253,13 @@ void LanesPage::refresh()
     }
 }
 
+/// On a low page the lanes and the reason for the chosen work come first.
+void LanesPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    m_load->setVisible(!m_keeper.row().tanks.empty() && height() >= m_load->fontMetrics().height() * kLinesForLoad);
+}
+
 /// The row's work, not only that of the lanes on show. Reckoned anew when the record or the day has changed.
 void LanesPage::updateLoad()
 {
@@ -262,7 +270,7 @@ void LanesPage::updateLoad()
     }
     m_loadDay = today;
     m_loadRevision = m_keeper.revision();
-    m_load->setVisible(!m_keeper.row().tanks.empty());
+    m_load->setVisible(!m_keeper.row().tanks.empty() && height() >= m_load->fontMetrics().height() * kLinesForLoad);
     const facade::RowLoad load = facade::rowLoad(m_keeper.row(), now, kLoadDays);
     QString text =
         wording::rowLoadText(load.minutes(1), load.litres(1), load.minutes(kLoadDays), load.litres(kLoadDays));

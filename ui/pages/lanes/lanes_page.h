@@ -61,6 +61,9 @@ signals:
     /// Whether the row has no tank at all: then another page belongs here.
     void emptyChanged(bool empty);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void connectView();
     void connectWork();

@@ -76,8 +76,13 @@ private:
     {
         QStringList parts;
         const QString last = cell.data(RoundsModel::LastTextRole).toString();
-        parts << (last.isEmpty() ? words("not read before")
-                                 : words("last %1, %2").arg(last, cell.data(RoundsModel::LastAgoRole).toString()));
+        parts << (last.isEmpty()
+                      ? words("not read before")
+                      : words("last %1 %2, %3")
+                            .arg(last,
+                                 m_readings.headerData(cell.column(), Qt::Horizontal, RoundsModel::UnitLabelRole)
+                                     .toString(),
+                                 cell.data(RoundsModel::LastAgoRole).toString()));
         if (const record::TestKit* kit = m_readings.kit(cell); kit != nullptr && withKit) {
             parts << kit->name;
         }
