@@ -48,8 +48,7 @@ QString summaryText(const facade::ImportSummary& summary, bool dryRun)
     if (summary.journeys != 0) {
         text = words("%1 Journeys: %2.").arg(text, QString::number(summary.journeys));
     }
-    return summary.shelf == 0 ? text
-                              : words("%1 Supplies: %2.").arg(text, QString::number(summary.shelf));
+    return summary.shelf == 0 ? text : words("%1 Supplies: %2.").arg(text, QString::number(summary.shelf));
 }
 
 } // namespace

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/facade/hand_over.h"
 
-#include "core/care/limits.h"
 #include "core/care/age.h"
 #include "core/care/events.h"
+#include "core/care/limits.h"
 #include "core/care/stock.h"
 #include "core/facade/hand_split.h"
 #include "core/wording/entry_words.h"

@@ -17,7 +17,7 @@ struct ImportSummary
     record::TankId lastTank; ///< the last one added; zero on a dry run
     int readings = 0;
     int entries = 0;
-    int facts = 0;        ///< records of knowledge, notes and templates
+    int facts = 0; ///< records of knowledge, notes and templates
     int journeys = 0;
     int shelf = 0;        ///< supplies
     int skipped = 0;      ///< already there, or twice in the files
@@ -27,8 +27,8 @@ struct ImportSummary
 
 /// Brings in readings and entries (.csv), whole tanks, supplies and a keeper's knowledge (.json), all files in one
 /// change: either everything is written or nothing is, and one undo takes it back. Rows in a CSV file may belong to a
-/// tank of a JSON file named before it. Fails (NotFound, Storage) when a file cannot be read or the store refuses; what is wrong
-/// inside the files is in `problems`.
+/// tank of a JSON file named before it. Fails (NotFound, Storage) when a file cannot be read or the store refuses; what
+/// is wrong inside the files is in `problems`.
 [[nodiscard]] Result<ImportSummary> importFiles(Keeper& keeper, const QStringList& paths, bool dryRun);
 
 /// The same for CSV files alone.

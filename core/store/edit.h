@@ -20,10 +20,10 @@ using Record = std::variant<record::Tank, record::Layout, record::SourceWater, r
                             record::Entry, record::Photo, record::Supply, record::TaskTemplate, record::Task,
                             record::Target, record::Plan, record::IssuedForecast, record::DoseRegimen, record::Journey>;
 
-using RecordId = std::variant<record::TankId, record::LayoutId, record::SourceWaterId, record::KitId, record::ReadingId,
-                              record::EntryId, record::PhotoId, record::SupplyId, record::TaskTemplateId,
-                              record::TaskId, record::TargetId, record::PlanId, record::ForecastId, record::RegimenId,
-                              record::JourneyId>;
+using RecordId =
+    std::variant<record::TankId, record::LayoutId, record::SourceWaterId, record::KitId, record::ReadingId,
+                 record::EntryId, record::PhotoId, record::SupplyId, record::TaskTemplateId, record::TaskId,
+                 record::TargetId, record::PlanId, record::ForecastId, record::RegimenId, record::JourneyId>;
 
 /// One change as the keeper thinks of it ("nitrite 0.8, Slate Ford"), whole or not at all, undone as one.
 class Edit

@@ -263,10 +263,10 @@ std::vector<CallSignWords> callSigns(bool animals, bool gas, const care::Limits&
     }
     cut << words("No food.") << words("After an hour: call.");
     signs.push_back({words("The power is out."), cut, u"C-O2"_s});
-    signs.push_back({words("The water is over %1 or under %2 °C.")
-                         .arg(numberText(limits.warm_C, 0), numberText(limits.cool_C, 0)),
-                     {words("Add neither ice nor hot water."), call},
-                     u"C-ELEC"_s});
+    signs.push_back(
+        {words("The water is over %1 or under %2 °C.").arg(numberText(limits.warm_C, 0), numberText(limits.cool_C, 0)),
+         {words("Add neither ice nor hot water."), call},
+         u"C-ELEC"_s});
     if (animals) {
         signs.push_back({words("An animal lies dead, or is missing for two days."),
                          {words("Take it out with the net of this tank, gloves on; wrap it and keep it cold."),

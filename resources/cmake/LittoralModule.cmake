@@ -42,7 +42,7 @@ endfunction()
 # littoral_unite(<target>): with LITTORAL_UNITED several files of the target are compiled as one, which reads the headers once
 # for all of them. A file that keeps a name of its own which another one has, too, is compiled alone (SKIP_UNITY_BUILD_INCLUSION)
 # or has the name in local_names.h.
-option(LITTORAL_UNITED "Compile files together: a clean build in a third of the time, a small change in more" OFF)
+option(LITTORAL_UNITED "Compile files together: a clean build in much less time, a small change in more" OFF)
 function(littoral_unite target)
     set_target_properties(${target} PROPERTIES UNITY_BUILD ${LITTORAL_UNITED} UNITY_BUILD_BATCH_SIZE 10
         UNITY_BUILD_UNIQUE_ID LITTORAL_FILE UNITY_BUILD_CODE_BEFORE_INCLUDE "#include \"resources/cmake/local_names.h\"")

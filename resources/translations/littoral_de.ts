@@ -14675,7 +14675,7 @@ ev:light_change&lt;14d ::1</translation>
     </message>
     <message>
         <source>Ent&amp;ries of the whole row...</source>
-        <translation>Einträge der &amp;ganzen Reihe...</translation>
+        <translation>Einträge der gan&amp;zen Reihe...</translation>
     </message>
     <message>
         <source>&amp;Photographs of the tank...</source>

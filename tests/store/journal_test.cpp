@@ -13,7 +13,7 @@ namespace {
 
 std::vector<RecordId> idsOf(const Everything& ids)
 {
-    return {ids.tank,         ids.layout, ids.source, ids.kit,  ids.reading,  ids.entry,   ids.photo,  ids.supply,
+    return {ids.tank,         ids.layout, ids.source, ids.kit,  ids.reading,  ids.entry,   ids.photo,   ids.supply,
             ids.taskTemplate, ids.task,   ids.target, ids.plan, ids.forecast, ids.regimen, ids.osmosis, ids.journey};
 }
 

@@ -5,7 +5,6 @@
 #include "ui/frame/main_window.h"
 #include "ui/frame/panels.h"
 #include "ui/models/guide_sheets.h"
-#include "ui/frame/panels.h"
 #include "ui/pages/bench/bench_page.h"
 #include "ui/pages/bench/sheet_field.h"
 #include "ui/pages/guide/guide_page.h"

@@ -185,7 +185,7 @@ TEST_F(PaperTest, TheRoundSheetHasABoxForEveryDueReadingInBothOrders)
         const QString all = textOf(pdf).join(u' ');
         EXPECT_EQ(all.count(QRegularExpression(u"\\btime\\b"_s)), due);
         EXPECT_TRUE(all.contains(u"last 0.38 mg/L"_s)) << all.toStdString();
-        EXPECT_TRUE(all.contains(u"Drops A"_s));
+        EXPECT_TRUE(all.contains(u"Drops"_s));
         EXPECT_TRUE(all.contains(u"Before hands go in"_s));
         EXPECT_TRUE(all.contains(u"seen"_s, Qt::CaseInsensitive));
         EXPECT_LT(all.indexOf(u"Before hands go in"_s), all.indexOf(u"last 0.38 mg/L"_s));

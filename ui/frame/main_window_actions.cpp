@@ -129,8 +129,8 @@ void MainWindow::makeRowActions()
     m_actions->add(u"kits"_s, tr("Test &kits..."), Group::Row, {}, [this] { m_panels->showKits(); });
     makeRecordActions();
     m_actions->add(u"source"_s, tr("New &source water..."), Group::Row, {}, [this] { m_panels->showSource({}); });
-    m_actions->add(u"journey"_s, tr("&Journey and helper..."), Group::Row, {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_J)},
-                   [this] { m_panels->showJourney(); });
+    m_actions->add(u"journey"_s, tr("&Journey and helper..."), Group::Row,
+                   {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_J)}, [this] { m_panels->showJourney(); });
 }
 
 void MainWindow::makeEditActions()

@@ -30,8 +30,8 @@ void MainWindow::makeRecordActions()
                        const facade::LaneChip* chip = m_page == Page::Lanes ? m_lanes->view().selectedChip() : nullptr;
                        m_panels->showTemplates(chip == nullptr ? QString() : chip->item.templateKey);
                    });
-    m_actions->add(u"rounds.timer"_s, tr("Start the timer of the kit"), Group::Edit, {QKeySequence(Qt::CTRL | Qt::Key_J)},
-                   [this] { m_rounds->startTimer(); });
+    m_actions->add(u"rounds.timer"_s, tr("Start the timer of the kit"), Group::Edit,
+                   {QKeySequence(Qt::CTRL | Qt::Key_J)}, [this] { m_rounds->startTimer(); });
 }
 
 void MainWindow::connectRounds()

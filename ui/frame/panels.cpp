@@ -23,9 +23,9 @@ Panels::Panels(facade::Keeper& keeper, Theme& theme, GuidePage& guide, const Act
     , m_templates(new TemplatesEditor(keeper, theme))
     , m_keys(new KeyPanel(registry, theme))
 {
-    for (SidePanel* panel : std::initializer_list<SidePanel*>{
-             m_entry, m_reading, m_tank, m_source, m_entries, m_targets, m_kits, m_doses, m_facts, m_guide, m_journey,
-             m_photos, m_supplies, m_templates, m_keys}) {
+    for (SidePanel* panel :
+         std::initializer_list<SidePanel*>{m_entry, m_reading, m_tank, m_source, m_entries, m_targets, m_kits, m_doses,
+                                           m_facts, m_guide, m_journey, m_photos, m_supplies, m_templates, m_keys}) {
         m_host->add(panel);
     }
     connect(m_tank, &TankEditor::kitsWanted, this, &Panels::showKits);

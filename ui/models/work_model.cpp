@@ -2,9 +2,9 @@
 #include "ui/models/work_model.h"
 
 #include "core/facade/lane_parts.h"
+#include "core/facade/supply_work.h"
 #include "core/facts/entry_cautions.h"
 #include "core/wording/caution_words.h"
-#include "core/facade/supply_work.h"
 #include "core/wording/sentences.h"
 #include "ui/models/day_start.h"
 
@@ -97,8 +97,8 @@ void WorkModel::appendTank(std::vector<Line>& lines, const record::Tank& tank)
     }
 }
 
-/// Work for the whole row: backup, residual-current device, journeys, supplies that run out. What was never entered is only offered and stays
-/// out of the list; what was ticked since it was first shown today stays in it.
+/// Work for the whole row: backup, residual-current device, journeys, supplies that run out. What was never entered is
+/// only offered and stays out of the list; what was ticked since it was first shown today stays in it.
 void WorkModel::appendRow(std::vector<Line>& lines)
 {
     std::vector<care::DueItem> open = care::rowWork(m_keeper.row(), m_keeper.clock().now(), m_day);
@@ -111,8 +111,7 @@ void WorkModel::appendRow(std::vector<Line>& lines)
             m_rowSeen.push_back(item);
         }
     }
-    const std::vector<facade::SupplyTask> supplies =
-        facade::supplyWork(m_keeper.row(), m_keeper.clock().now(), m_day);
+    const std::vector<facade::SupplyTask> supplies = facade::supplyWork(m_keeper.row(), m_keeper.clock().now(), m_day);
     if (m_rowSeen.empty() && supplies.empty()) {
         return;
     }

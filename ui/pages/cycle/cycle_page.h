@@ -5,8 +5,8 @@
 #include "core/facade/plan_desk.h"
 #include "core/facade/track_record.h"
 #include "ui/models/cycle_model.h"
-#include "ui/widgets/motion.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/motion.h"
 
 #include <QDate>
 #include <QTimer>

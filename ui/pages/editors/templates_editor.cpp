@@ -109,9 +109,10 @@ void TemplatesEditor::makeRounds(QBoxLayout* column)
     help->setWordWrap(true);
     column->addWidget(help);
     m_cases = makeTable(tr("Cases"), {tr("Case"), tr("Holds when")});
-    m_rounds = makeTable(tr("Rounds of the template"), {tr("Case"), tr("Every, days"), tr("From day"), tr("To day"), tr("Once on day"),
-                                        tr("After"), tr("Days after"), tr("Change %"), tr("Range %"), tr("Only when"),
-                                        tr("Only if raised"), tr("Days from leaving"), tr("Days from return")});
+    m_rounds = makeTable(tr("Rounds of the template"),
+                         {tr("Case"), tr("Every, days"), tr("From day"), tr("To day"), tr("Once on day"), tr("After"),
+                          tr("Days after"), tr("Change %"), tr("Range %"), tr("Only when"), tr("Only if raised"),
+                          tr("Days from leaving"), tr("Days from return")});
     for (QTableWidget* table : {m_cases, m_rounds}) {
         auto* line = new QHBoxLayout;
         auto* more = new QPushButton(table == m_cases ? tr("Add a case") : tr("Add a round"));
