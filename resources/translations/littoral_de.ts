@@ -14675,7 +14675,7 @@ ev:light_change&lt;14d ::1</translation>
     </message>
     <message>
         <source>Ent&amp;ries of the whole row...</source>
-        <translation>Einträge der gan&amp;zen Reihe...</translation>
+        <translation>E&amp;inträge der ganzen Reihe...</translation>
     </message>
     <message>
         <source>&amp;Photographs of the tank...</source>
