@@ -99,6 +99,9 @@ QString parameterName(const QString& parameter)
 
 QString parameterSymbol(const QString& parameter)
 {
+    if (parameter == u"nh3"_s) {
+        return u"NH₃"_s; // reckoned, so no parameter of the record
+    }
     const record::Parameter* known = record::findParameter(parameter);
     return known == nullptr ? parameter : known->symbol;
 }

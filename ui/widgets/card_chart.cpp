@@ -54,6 +54,7 @@ CardChart::CardChart(const Theme& theme)
         series->attachAxis(m_values);
     }
     m_days->setLabelsVisible(false);
+    m_values->setTruncateLabels(false); // there is room: dots would stand for every number
     m_days->setGridLineVisible(false);
     m_values->setLineVisible(false);
 }

@@ -338,7 +338,12 @@ void StockHeader::paintSection(QPainter* painter, const QRect& rect, int section
     painter->setPen(m_theme[Token::Ink3]);
     for (const double share : {0.0, 0.5, 1.0}) {
         const double value = column.from + share * (column.to - column.from);
-        const QString number = wording::numberText(value, std::abs(value - std::round(value)) > 0.05 ? 1 : 0);
+        const bool fine = column.to - column.from < 0.1;
+        if (fine && share == 0.5) {
+            continue; // three figures of this length would run into each other
+        }
+        const int decimals = std::abs(value - std::round(value)) < 0.001 ? 0 : fine ? 2 : 1;
+        const QString number = wording::numberText(value, decimals);
         const double wide = figuresWidth(small, number);
         const double x = scaleX(column, rect, value, m_theme);
         drawFigures(*painter, QRectF(x - share * wide, rect.bottom() - smallHeight - 3, wide + 1, smallHeight),
